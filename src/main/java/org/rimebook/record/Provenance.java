@@ -1,0 +1,20 @@
+package org.rimebook.record;
+
+import java.util.List;
+
+/**
+ * Where the rows of a record came from.
+ *
+ * @param files account of every file, in the order they were joined (by name)
+ * @param fileOfRow index into {@code files} of each row
+ * @param lineOfRow line of each row in its file, 1-based
+ * @param sha256 digest of the record: SHA-256 over each file's name, a zero byte and its bytes as
+ *     stored, in the order of {@code files}; lower-case hexadecimal
+ */
+public record Provenance(
+    List<FileAccount> files, IntSequence fileOfRow, IntSequence lineOfRow, String sha256) {
+
+  public Provenance {
+    files = List.copyOf(files);
+  }
+}

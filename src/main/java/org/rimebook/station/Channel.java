@@ -1,0 +1,23 @@
+package org.rimebook.station;
+
+import java.util.OptionalDouble;
+
+/**
+ * A measured quantity beside the wires.
+ *
+ * @param quantity CF standard name where one exists, for example {@code air_temperature}
+ * @param column column of the record
+ * @param unit unit the column is logged in
+ * @param heightM height of the sensor above ground [m], where it matters
+ */
+public record Channel(String quantity, String column, Unit unit, OptionalDouble heightM) {
+
+  /** CF standard name of air temperature. */
+  public static final String AIR_TEMPERATURE = "air_temperature";
+
+  /** CF standard name of wind speed. */
+  public static final String WIND_SPEED = "wind_speed";
+
+  /** Supply voltage; CF has no standard name for it. */
+  public static final String SUPPLY_VOLTAGE = "supply_voltage";
+}

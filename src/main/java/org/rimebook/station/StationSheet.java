@@ -1,0 +1,47 @@
+package org.rimebook.station;
+
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The station sheet: everything that is known about the gauge and its record before looking at it.
+ *
+ * @param name name of the station
+ * @param latitudeDeg latitude [degrees north]
+ * @param longitudeDeg longitude [degrees east]
+ * @param elevationM elevation [m]
+ * @param utcOffset station time, fixed, no summer time
+ * @param dayStartsAt boundary of the climatological day, in station time
+ * @param gauge the gauge
+ * @param wires at least one, in the order of the sheet
+ * @param layout layout of the record
+ * @param channels quantities beside the wires
+ */
+public record StationSheet(
+    String name,
+    OptionalDouble latitudeDeg,
+    OptionalDouble longitudeDeg,
+    OptionalDouble elevationM,
+    ZoneOffset utcOffset,
+    LocalTime dayStartsAt,
+    Gauge gauge,
+    List<Wire> wires,
+    RecordLayout layout,
+    List<Channel> channels) {
+
+  /** Value of the member {@code format} this version reads and writes. */
+  public static final String FORMAT = "rimebook-station/1";
+
+  public StationSheet {
+    wires = List.copyOf(wires);
+    channels = List.copyOf(channels);
+  }
+
+  /** The first channel of a quantity. */
+  public Optional<Channel> channel(String quantity) {
+    return channels.stream().filter(c -> c.quantity().equals(quantity)).findFirst();
+  }
+}
