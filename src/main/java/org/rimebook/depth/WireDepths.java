@@ -1,22 +1,23 @@
 package org.rimebook.depth;
 
+import java.util.List;
+
 /** Depth of each wire at each row of the record, with the reason where a reading isn't used. */
 public final class WireDepths {
 
   private final double[][] depthMm;
   private final byte[][] screening;
+  private final List<String> notes;
 
   /**
-   * @param depthMm depth [mm] by wire and row, NaN where it can't be computed; copied
-   * @param screening ordinal of {@link Screening} by wire and row; copied
+   * @param depthMm depth [mm] by wire and row, NaN where it can't be computed; taken over
+   * @param screening ordinal of {@link Screening} by wire and row; taken over
+   * @param notes what was met and changed nothing, in words
    */
-  WireDepths(double[][] depthMm, byte[][] screening) {
-    this.depthMm = new double[depthMm.length][];
-    this.screening = new byte[screening.length][];
-    for (int wire = 0; wire < depthMm.length; wire++) {
-      this.depthMm[wire] = depthMm[wire].clone();
-      this.screening[wire] = screening[wire].clone();
-    }
+  WireDepths(double[][] depthMm, byte[][] screening, List<String> notes) {
+    this.depthMm = depthMm;
+    this.screening = screening;
+    this.notes = List.copyOf(notes);
   }
 
   /** Wires. */
@@ -42,5 +43,10 @@ public final class WireDepths {
   /** Whether the reading is used. */
   public boolean used(int wire, int row) {
     return screening[wire][row] == 0;
+  }
+
+  /** What was met and changed nothing, in words: entries about wires the sheet doesn't have. */
+  public List<String> notes() {
+    return notes;
   }
 }
