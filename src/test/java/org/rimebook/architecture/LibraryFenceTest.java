@@ -21,7 +21,8 @@ class LibraryFenceTest {
     SCREEN("(java\\.awt|javax\\.swing)\\..*", "desk"),
     FILE_OBJECTS(
         "java\\.io\\.(File|File(In|Out)putStream|File(Read|Writ)er|RandomAccess.*)", "desk"),
-    FAST_CSV("de\\.siegmar\\.fastcsv\\..*", "record"),
+    CSV_WRITING("de\\.siegmar\\.fastcsv\\.writer\\..*", "export", "practice"),
+    CSV_READING("de\\.siegmar\\.fastcsv\\.(?!writer\\.).*", "record"),
     FAST_DOUBLE_PARSER("ch\\.randelshofer\\..*", "record"),
     JSON("com\\.fasterxml\\.jackson\\..*", "station", "notebook", "export", "practice", "command"),
     COMMAND_LINE("picocli\\..*", "command"),

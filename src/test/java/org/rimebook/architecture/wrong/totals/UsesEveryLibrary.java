@@ -3,6 +3,7 @@ package org.rimebook.architecture.wrong.totals;
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.writer.CsvWriter;
 import java.awt.Color;
 import java.io.File;
 import java.util.TimeZone;
@@ -17,7 +18,8 @@ public record UsesEveryLibrary(
   /** The third-party part. */
   public record Libraries(
       JavaDoubleParser numbers,
-      CsvReader<String> lines,
+      CsvReader<String> linesIn,
+      CsvWriter linesOut,
       ObjectMapper json,
       StatUtils statistics,
       CommandLine command) {}
