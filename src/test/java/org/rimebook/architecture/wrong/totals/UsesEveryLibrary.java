@@ -1,0 +1,26 @@
+package org.rimebook.architecture.wrong.totals;
+
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import java.awt.Color;
+import java.io.File;
+import java.util.TimeZone;
+import java.util.logging.Logger;
+import org.apache.commons.math3.stat.StatUtils;
+import picocli.CommandLine;
+
+/** Stands outside every fence. */
+public record UsesEveryLibrary(
+    Color colour, File file, Logger logger, TimeZone zone, Libraries libraries) {
+
+  /** The third-party part. */
+  public record Libraries(
+      JavaDoubleParser numbers,
+      CsvReader<String> linesIn,
+      CsvWriter linesOut,
+      ObjectMapper json,
+      StatUtils statistics,
+      CommandLine command) {}
+}
