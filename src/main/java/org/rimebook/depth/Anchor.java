@@ -1,0 +1,18 @@
+package org.rimebook.depth;
+
+/**
+ * How a wire stood to the others on one side of a hole, from the few readings next to it.
+ *
+ * @param offsetMm median of its depth less the mean of the others [mm]
+ * @param stampMs median time of the readings [ms since epoch]
+ * @param othersMm median of the others' mean depth [mm]
+ * @param sdMm robust standard deviation of single offsets [mm]
+ * @param readings readings taken
+ */
+record Anchor(double offsetMm, double stampMs, double othersMm, double sdMm, int readings) {
+
+  /** Standard error of the offset [mm] when single offsets scatter by {@code sdMm}. */
+  double standardErrorMm(double scatterMm) {
+    return scatterMm / Math.sqrt(readings);
+  }
+}

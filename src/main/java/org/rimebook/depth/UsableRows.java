@@ -1,0 +1,167 @@
+package org.rimebook.depth;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.record.SeasonRecord;
+
+/**
+ * The rows the level is known at, cut into segments. Within a segment every two neighbouring rows
+ * share a wire in use on one calibration, so that an increment between them is known.
+ */
+final class UsableRows {
+
+  /** Rows looked through for one that goes on from the last, before the segment is cut. */
+  private static final int STRAY_ROWS = 10;
+
+  private final SeasonRecord record;
+  private final WireDepths depths;
+  private final CalibrationSpans[] spans;
+  private final Sampling sampling;
+  private final BitSet visitEnds = new BitSet();
+  private int[] row;
+  private int[] wireMask;
+  private int[] segment;
+  private int size;
+
+  private UsableRows(SeasonRecord record, WireDepths depths, CalibrationSpans[] spans) {
+    this.record = record;
+    this.depths = depths;
+    this.spans = spans;
+    this.sampling = new Sampling(record);
+    this.row = new int[record.size()];
+    this.wireMask = new int[record.size()];
+    this.segment = new int[record.size()];
+  }
+
+  static UsableRows of(
+      SeasonRecord record, WireDepths depths, CalibrationSpans[] spans, Notebook notebook) {
+    UsableRows rows = new UsableRows(record, depths, spans);
+    List<Entry> entries = notebook.inForce();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.ServiceVisit visit) {
+        rows.visitEnds.set(record.firstRowAtOrAfter(visit.interval().toMs()));
+      }
+    }
+    rows.cut();
+    return rows;
+  }
+
+  private void cut() {
+    int number = 0;
+    int next = firstUsable(0);
+    while (next < record.size()) {
+      take(next, number);
+      int last = next;
+      next = firstUsable(last + 1);
+      int goesOn = goesOnAt(last, next);
+      if (goesOn >= 0) {
+        next = goesOn;
+      } else {
+        number++;
+      }
+    }
+    row = Arrays.copyOf(row, size);
+    wireMask = Arrays.copyOf(wireMask, size);
+    segment = Arrays.copyOf(segment, size);
+  }
+
+  private void take(int recordRow, int number) {
+    row[size] = recordRow;
+    wireMask[size] = usedMask(recordRow);
+    segment[size] = number;
+    size++;
+  }
+
+  /** The first row from here on with any wire in use. */
+  private int firstUsable(int fromRow) {
+    int at = fromRow;
+    while (at < record.size() && usedMask(at) == 0) {
+      at++;
+    }
+    return at;
+  }
+
+  /**
+   * The first of the next few usable rows that shares a wire with the last one; the rows before it
+   * can't be tied to the rest and are skipped. −1 when there is none.
+   */
+  private int goesOnAt(int last, int next) {
+    int at = next;
+    for (int tried = 0; tried < STRAY_ROWS && at < record.size(); tried++) {
+      if (visitBetween(last, at)) {
+        return -1;
+      }
+      if (share(last, at)) {
+        return at;
+      }
+      at = firstUsable(at + 1);
+    }
+    return -1;
+  }
+
+  private boolean visitBetween(int last, int next) {
+    int visit = visitEnds.nextSetBit(last + 1);
+    return visit >= 0 && visit <= next;
+  }
+
+  private boolean share(int one, int other) {
+    int common = usedMask(one) & usedMask(other);
+    for (int wire = 0; common != 0; wire++, common >>>= 1) {
+      if ((common & 1) != 0 && sameCalibration(wire, one, other)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean sameCalibration(int wire, int one, int other) {
+    return spans[wire].spanOf(one) == spans[wire].spanOf(other);
+  }
+
+  private int usedMask(int recordRow) {
+    int mask = 0;
+    for (int wire = 0; wire < depths.wires(); wire++) {
+      if (depths.used(wire, recordRow)) {
+        mask |= 1 << wire;
+      }
+    }
+    return mask;
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** Rows of the record. */
+  int[] rows() {
+    return row;
+  }
+
+  int[] wireMasks() {
+    return wireMask;
+  }
+
+  int[] segments() {
+    return segment;
+  }
+
+  boolean used(int wire, int index) {
+    return (wireMask[index] >>> wire & 1) != 0;
+  }
+
+  long stampMs(int index) {
+    return record.stampMs(row[index]);
+  }
+
+  long intervalMs(int index) {
+    return sampling.intervalMs(row[index]);
+  }
+
+  /** Number of the wire's calibration in force. */
+  int calibration(int wire, int index) {
+    return spans[wire].spanOf(row[index]);
+  }
+}
