@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  */
 public final class JsonText {
 
-  private static final int WIDTH = 100;
+  private static final int WIDTH = 120;
   private static final String STEP = "  ";
 
   private JsonText() {}

@@ -48,15 +48,15 @@ class JsonTextTest {
   void whatDoesNotFitOnALineHasAMemberOnEach() {
     Map<String, Object> inner = new LinkedHashMap<>();
     inner.put("a", "x".repeat(60));
-    inner.put("b", List.of("y".repeat(50), "z".repeat(50)));
+    inner.put("b", List.of("y".repeat(60), "z".repeat(60)));
     assertThat(JsonText.laidOut(Map.of("gauge", inner)).lines())
         .containsExactly(
             "{",
             "  \"gauge\": {",
             "    \"a\": \"" + "x".repeat(60) + "\",",
             "    \"b\": [",
-            "      \"" + "y".repeat(50) + "\",",
-            "      \"" + "z".repeat(50) + "\"",
+            "      \"" + "y".repeat(60) + "\",",
+            "      \"" + "z".repeat(60) + "\"",
             "    ]",
             "  }",
             "}");
