@@ -18,7 +18,7 @@ import net.jqwik.api.Provide;
 
 class StationSheetWriterProperties {
 
-  @Property
+  @Property(tries = 300)
   void aSheetReadsBackAsItWasWritten(@ForAll("sheets") StationSheet sheet) throws InputException {
     String text = StationSheetWriter.write(sheet, Optional.empty());
     StationSheetReader.Reading reading = StationSheetReader.read(text, "station.json");
