@@ -1,0 +1,198 @@
+package org.rimebook.accumulation;
+
+import java.util.Arrays;
+import java.util.Objects;
+
+/**
+ * What the bucket caught, as pieces that follow each other without holes from the first to the last
+ * reading of the record. Immutable.
+ */
+public final class CatchSeries {
+
+  /** What is known of a piece. */
+  public enum Kind {
+    /** Readings show no catch. */
+    DRY_STEP,
+    /** Readings show catch between them. */
+    WET_STEP,
+    /** No readings; the level rose across them. The catch is known, its timing isn't. */
+    GAP_CATCH,
+    /** No readings; the level didn't rise beyond its uncertainty: nothing fell. */
+    GAP_STILL,
+    /** The analyst: timing unknown. The catch is known. */
+    LATE_CATCH,
+    /** Service visit: no change of level is catch. */
+    VISIT,
+    /** The analyst: nothing fell. */
+    DRY_SPELL,
+    /** The analyst's own total; timing unknown. */
+    ESTIMATE,
+    /** No level to compare: the catch isn't known. */
+    UNKNOWN;
+
+    /** Whether the piece has a total but no timing inside. */
+    public boolean timingUnknown() {
+      return this == GAP_CATCH || this == LATE_CATCH || this == ESTIMATE;
+    }
+
+    private boolean byLevel() {
+      return this == WET_STEP || this == GAP_CATCH || this == GAP_STILL || this == LATE_CATCH;
+    }
+  }
+
+  private final long[] edgeMs;
+  private final Kind[] kind;
+  private final double[] catchMm;
+  private final double[] startMm2;
+  private final double[] endMm2;
+  private final double[] gain;
+  private final double dryDriftMm2PerH;
+
+  private CatchSeries(Builder b, double dryDriftMm2PerH) {
+    this.edgeMs = Arrays.copyOf(b.edgeMs, b.size + 1);
+    this.kind = Arrays.copyOf(b.kind, b.size);
+    this.catchMm = Arrays.copyOf(b.catchMm, b.size);
+    this.startMm2 = Arrays.copyOf(b.startMm2, b.size);
+    this.endMm2 = Arrays.copyOf(b.endMm2, b.size);
+    this.gain = Arrays.copyOf(b.gain, b.size);
+    this.dryDriftMm2PerH = dryDriftMm2PerH;
+  }
+
+  /** Pieces. */
+  public int size() {
+    return kind.length;
+  }
+
+  /** Start of a piece [ms since epoch]. */
+  public long fromMs(int piece) {
+    return edgeMs[piece];
+  }
+
+  /** End of a piece, the start of the next [ms since epoch]. */
+  public long toMs(int piece) {
+    return edgeMs[piece + 1];
+  }
+
+  /** What is known of a piece. */
+  public Kind kind(int piece) {
+    return kind[piece];
+  }
+
+  /** Catch of a piece [mm], never negative; 0 where it isn't known. */
+  public double catchMm(int piece) {
+    return catchMm[piece];
+  }
+
+  /** Index of the piece that contains an instant; the first or last one for instants outside. */
+  public int pieceAt(long epochMs) {
+    int found = Arrays.binarySearch(edgeMs, epochMs);
+    int piece = found >= 0 ? found : -found - 2;
+    return Math.max(0, Math.min(size() - 1, piece));
+  }
+
+  /**
+   * Variance of the catch between two instants [mm²]: of the levels at the ends of each wet
+   * stretch, less what their errors share, and of the wandering of the level that could hide or
+   * feign catch while dry.
+   */
+  public double varianceMm2(long fromMs, long toMs) {
+    double variance = 0;
+    int piece = pieceAt(fromMs);
+    while (piece < size() && fromMs(piece) < toMs) {
+      if (kind[piece].byLevel()) {
+        int last = piece;
+        double shared = 1;
+        while (last < size() && fromMs(last) < toMs && kind[last].byLevel()) {
+          shared *= gain[last];
+          last++;
+        }
+        last--;
+        variance += startMm2[piece] + endMm2[last] * (1 - 2 * shared);
+        piece = last;
+      } else if (kind[piece] == Kind.ESTIMATE) {
+        variance += estimateVariance(piece, fromMs, toMs);
+      } else if (kind[piece] == Kind.DRY_STEP) {
+        variance += dryDriftMm2PerH * overlapMs(piece, fromMs, toMs) / 3_600_000.0;
+      }
+      piece++;
+    }
+    return Math.max(0, variance);
+  }
+
+  /**
+   * Nothing is known of the error of an analyst's total but that the truth lies between nothing and
+   * twice as much: a rectangular distribution (JCGM 100:2008, 4.3.7).
+   */
+  private double estimateVariance(int piece, long fromMs, long toMs) {
+    double share = overlapMs(piece, fromMs, toMs) / (double) (toMs(piece) - fromMs(piece));
+    return catchMm[piece] * catchMm[piece] / 3 * share * share;
+  }
+
+  private long overlapMs(int piece, long fromMs, long toMs) {
+    return Math.max(0, Math.min(toMs, toMs(piece)) - Math.max(fromMs, fromMs(piece)));
+  }
+
+  /** Collects pieces in order. */
+  static final class Builder {
+    private long[] edgeMs = new long[1024];
+    private Kind[] kind = new Kind[1023];
+    private double[] catchMm = new double[1023];
+    private double[] startMm2 = new double[1023];
+    private double[] endMm2 = new double[1023];
+    private double[] gain = new double[1023];
+    private int size;
+
+    Builder(long startMs) {
+      edgeMs[0] = startMs;
+    }
+
+    long endMs() {
+      return edgeMs[size];
+    }
+
+    /** Adds a piece up to an instant; one without length is left out. */
+    void add(Kind pieceKind, long toMs, double pieceMm) {
+      add(pieceKind, toMs, pieceMm, new Ends(0, 0, 0));
+    }
+
+    void add(Kind pieceKind, long toMs, double pieceMm, Ends ends) {
+      Objects.requireNonNull(pieceKind, "pieceKind");
+      if (toMs <= edgeMs[size]) {
+        return;
+      }
+      if (size == kind.length) {
+        grow();
+      }
+      kind[size] = pieceKind;
+      catchMm[size] = pieceMm;
+      startMm2[size] = ends.startMm2();
+      endMm2[size] = ends.endMm2();
+      gain[size] = ends.gain();
+      size++;
+      edgeMs[size] = toMs;
+    }
+
+    private void grow() {
+      int capacity = 2 * kind.length;
+      edgeMs = Arrays.copyOf(edgeMs, capacity + 1);
+      kind = Arrays.copyOf(kind, capacity);
+      catchMm = Arrays.copyOf(catchMm, capacity);
+      startMm2 = Arrays.copyOf(startMm2, capacity);
+      endMm2 = Arrays.copyOf(endMm2, capacity);
+      gain = Arrays.copyOf(gain, capacity);
+    }
+
+    CatchSeries build(double dryDriftMm2PerH) {
+      return new CatchSeries(this, dryDriftMm2PerH);
+    }
+  }
+
+  /**
+   * How well the levels at the ends of a piece are known.
+   *
+   * @param startMm2 variance at its start [mm²]
+   * @param endMm2 variance at its end [mm²]
+   * @param gain share of the end's error that the start shares
+   */
+  record Ends(double startMm2, double endMm2, double gain) {}
+}

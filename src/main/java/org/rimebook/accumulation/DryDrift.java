@@ -1,0 +1,105 @@
+package org.rimebook.accumulation;
+
+import java.util.Arrays;
+
+/**
+ * How far the level wanders while nothing falls. Catch never lowers a level, so its falls over a
+ * few hours show the wandering alone; rises of the same size are taken to be as common.
+ */
+final class DryDrift {
+
+  private static final double LEAST_MM2_PER_H = 0.002 * 0.002;
+  private static final double MOST_MM2_PER_H = 0.1 * 0.1;
+  private static final int FEWEST = 20;
+
+  private DryDrift() {}
+
+  /**
+   * Variance by which a dry level wanders [mm²/h].
+   *
+   * @param nodes the level
+   * @param varianceMm2 variance of each node [mm²]
+   */
+  static double mm2PerH(LevelNodes nodes, double[] varianceMm2) {
+    BlockMeans means = BlockMeans.of(nodes, varianceMm2, 3_600_000);
+    double[] falls = new double[Math.max(1, means.size())];
+    double[] noise = new double[Math.max(1, means.size())];
+    int count = 0;
+    for (int k = 3; k < means.size(); k++) {
+      boolean joined =
+          means.run()[k] == means.run()[k - 3] && means.index()[k] - means.index()[k - 3] == 3;
+      double change = means.levelMm()[k] - means.levelMm()[k - 3];
+      if (joined && change < 0) {
+        falls[count] = -change;
+        noise[count] = means.varianceMm2()[k] + means.varianceMm2()[k - 3];
+        count++;
+      }
+    }
+    if (count < FEWEST) {
+      return LEAST_MM2_PER_H;
+    }
+    double sd = Robust.sdFromMagnitudes(falls, count);
+    double wander = (sd * sd - Robust.median(noise, count)) / 3;
+    return Math.min(MOST_MM2_PER_H, Math.max(LEAST_MM2_PER_H, wander));
+  }
+
+  /**
+   * Mean levels over blocks of time that lie within one chain of steps.
+   *
+   * @param index number of the block since 1970
+   * @param run number of the chain of steps
+   * @param levelMm mean level [mm]
+   * @param varianceMm2 variance of the mean if the noise is white [mm²]
+   * @param nodes nodes averaged
+   * @param firstNode index of the first node averaged
+   */
+  record BlockMeans(
+      long[] index,
+      int[] run,
+      double[] levelMm,
+      double[] varianceMm2,
+      int[] nodes,
+      int[] firstNode) {
+
+    int size() {
+      return index.length;
+    }
+
+    static BlockMeans of(LevelNodes nodes, double[] varianceMm2, long blockMs) {
+      int n = nodes.size();
+      long[] index = new long[n];
+      int[] run = new int[n];
+      double[] level = new double[n];
+      double[] variance = new double[n];
+      int[] count = new int[n];
+      int[] first = new int[n];
+      int size = 0;
+      int chain = 0;
+      for (int i = 0; i < n; i++) {
+        boolean cut = i > 0 && nodes.links()[i - 1] != LevelNodes.Link.STEP;
+        chain += cut ? 1 : 0;
+        long block = Math.floorDiv(nodes.timeMs()[i] - 1, blockMs);
+        if (size == 0 || cut || index[size - 1] != block) {
+          index[size] = block;
+          run[size] = chain;
+          first[size] = i;
+          size++;
+        }
+        int k = size - 1;
+        count[k]++;
+        level[k] += (nodes.levelMm()[i] - level[k]) / count[k];
+        variance[k] += varianceMm2[i];
+      }
+      for (int k = 0; k < size; k++) {
+        variance[k] /= (double) count[k] * count[k];
+      }
+      return new BlockMeans(
+          Arrays.copyOf(index, size),
+          Arrays.copyOf(run, size),
+          Arrays.copyOf(level, size),
+          Arrays.copyOf(variance, size),
+          Arrays.copyOf(count, size),
+          Arrays.copyOf(first, size));
+    }
+  }
+}

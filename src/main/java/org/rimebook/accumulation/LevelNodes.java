@@ -1,0 +1,28 @@
+package org.rimebook.accumulation;
+
+/**
+ * The level at increasing times, thinned to at most one value a minute, with what lies between each
+ * value and the next. Arrays have one element a node, links one a node but the last.
+ */
+record LevelNodes(long[] timeMs, double[] levelMm, int[] readings, Link[] links) {
+
+  /** What lies between two nodes. */
+  enum Link {
+    /** Readings follow each other: the level between is known. */
+    STEP,
+    /** No usable reading for longer than a gap takes; the level compares across it. */
+    GAP,
+    /** Timing inside is unknown by the analyst's word; the level compares across it. */
+    LATE,
+    /** The level doesn't compare across it. */
+    BREAK
+  }
+
+  int size() {
+    return timeMs.length;
+  }
+
+  double hours(int link) {
+    return (timeMs[link + 1] - timeMs[link]) / 3_600_000.0;
+  }
+}

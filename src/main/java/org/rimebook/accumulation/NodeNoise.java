@@ -1,0 +1,98 @@
+package org.rimebook.accumulation;
+
+import java.util.Arrays;
+
+/**
+ * How noisy the level is around each node, from the departures of nodes from the straight line
+ * between their neighbours: blind to any steady rate, and robust to the few nodes where it changes.
+ */
+final class NodeNoise {
+
+  /** No reading is believed better than this [mm]. */
+  private static final double LEAST_SD_MM = 0.002;
+
+  private static final double BLOCK_H = 1;
+  private static final int BLOCK_NODES = 12;
+  private static final int FEWEST = 10;
+
+  private final LevelNodes nodes;
+  private final double[] departure;
+
+  private NodeNoise(LevelNodes nodes) {
+    this.nodes = nodes;
+    this.departure = departures(nodes);
+  }
+
+  /** Variance of each node's level [mm²]. */
+  static double[] varianceMm2(LevelNodes nodes) {
+    return new NodeNoise(nodes).varianceMm2();
+  }
+
+  /** Departure of each node from its neighbours' line, scaled to the sd of one node; else NaN. */
+  private static double[] departures(LevelNodes nodes) {
+    double[] departure = new double[nodes.size()];
+    Arrays.fill(departure, Double.NaN);
+    for (int i = 1; i + 1 < nodes.size(); i++) {
+      if (nodes.links()[i - 1] != LevelNodes.Link.STEP
+          || nodes.links()[i] != LevelNodes.Link.STEP) {
+        continue;
+      }
+      double before = nodes.hours(i - 1);
+      double after = nodes.hours(i);
+      double w = after / (before + after);
+      double line = w * nodes.levelMm()[i - 1] + (1 - w) * nodes.levelMm()[i + 1];
+      departure[i] = Math.abs(nodes.levelMm()[i] - line) / Math.sqrt(1 + w * w + (1 - w) * (1 - w));
+    }
+    return departure;
+  }
+
+  private double[] varianceMm2() {
+    int n = nodes.size();
+    double[] variance = new double[n];
+    double season = sdOver(0, n, LEAST_SD_MM);
+    long blockMs = blockMs();
+    int from = 0;
+    int to = 0;
+    int start = 0;
+    while (start < n) {
+      long block = nodes.timeMs()[start] / blockMs;
+      int end = start;
+      while (end < n && nodes.timeMs()[end] / blockMs == block) {
+        end++;
+      }
+      while (nodes.timeMs()[from] < (block - 2) * blockMs) {
+        from++;
+      }
+      while (to < n && nodes.timeMs()[to] < (block + 3) * blockMs) {
+        to++;
+      }
+      double sd = Math.max(LEAST_SD_MM, sdOver(from, to, season));
+      Arrays.fill(variance, start, end, sd * sd);
+      start = end;
+    }
+    return variance;
+  }
+
+  private long blockMs() {
+    double[] steps = new double[Math.max(1, nodes.size() - 1)];
+    int count = 0;
+    for (int i = 0; i + 1 < nodes.size(); i++) {
+      if (nodes.links()[i] == LevelNodes.Link.STEP) {
+        steps[count++] = nodes.hours(i);
+      }
+    }
+    double step = count == 0 ? BLOCK_H : Robust.median(steps, count);
+    return Math.round(3_600_000 * Math.max(BLOCK_H, BLOCK_NODES * step));
+  }
+
+  private double sdOver(int from, int to, double fallback) {
+    double[] magnitudes = new double[to - from];
+    int count = 0;
+    for (int i = from; i < to; i++) {
+      if (!Double.isNaN(departure[i])) {
+        magnitudes[count++] = departure[i];
+      }
+    }
+    return count < FEWEST ? fallback : Robust.sdFromMagnitudes(magnitudes, count);
+  }
+}

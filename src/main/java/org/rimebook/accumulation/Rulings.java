@@ -1,0 +1,85 @@
+package org.rimebook.accumulation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.station.Interval;
+
+/** Settles the notebook's entries in force into rulings that don't overlap, ordered by time. */
+public final class Rulings {
+
+  private Rulings() {}
+
+  /**
+   * The rulings of a notebook. Where entries overlap the stronger kind holds and the weaker keeps
+   * what is left of it; of two overlapping estimates the one written later holds whole.
+   */
+  public static List<Ruling> of(Notebook notebook) {
+    List<Ruling> settled = new ArrayList<>();
+    for (Ruling.Kind kind : Ruling.Kind.values()) {
+      List<Ruling> ofKind = ofKind(notebook, kind);
+      for (int i = ofKind.size() - 1; i >= 0; i--) {
+        Ruling ruling = ofKind.get(i);
+        boolean whole = kind == Ruling.Kind.ESTIMATE;
+        if (whole && settled.stream().anyMatch(s -> s.interval().overlaps(ruling.interval()))) {
+          continue;
+        }
+        settled.addAll(uncovered(ruling, settled));
+      }
+    }
+    settled.sort(Comparator.comparingLong(r -> r.interval().fromMs()));
+    return List.copyOf(settled);
+  }
+
+  private static List<Ruling> ofKind(Notebook notebook, Ruling.Kind kind) {
+    return notebook.inForce().stream()
+        .map(Rulings::ruling)
+        .flatMap(Optional::stream)
+        .filter(r -> r.kind() == kind && r.interval().lengthMs() > 0)
+        .toList();
+  }
+
+  private static Optional<Ruling> ruling(Entry entry) {
+    if (entry instanceof Entry.Estimate e) {
+      return Optional.of(new Ruling(Ruling.Kind.ESTIMATE, e.interval(), e.totalMm()));
+    }
+    if (entry instanceof Entry.ServiceVisit e) {
+      return Optional.of(new Ruling(Ruling.Kind.VISIT, e.interval(), 0));
+    }
+    if (entry instanceof Entry.DrySpell e) {
+      return Optional.of(new Ruling(Ruling.Kind.DRY, e.interval(), 0));
+    }
+    if (entry instanceof Entry.LateCatch e) {
+      return Optional.of(new Ruling(Ruling.Kind.LATE, e.interval(), 0));
+    }
+    return Optional.empty();
+  }
+
+  private static List<Ruling> uncovered(Ruling ruling, List<Ruling> stronger) {
+    List<Interval> left = List.of(ruling.interval());
+    for (Ruling cover : stronger) {
+      List<Interval> next = new ArrayList<>();
+      for (Interval piece : left) {
+        addUncovered(piece, cover.interval(), next);
+      }
+      left = next;
+    }
+    return left.stream().map(i -> new Ruling(ruling.kind(), i, ruling.givenMm())).toList();
+  }
+
+  private static void addUncovered(Interval piece, Interval cover, List<Interval> into) {
+    if (!piece.overlaps(cover)) {
+      into.add(piece);
+      return;
+    }
+    if (piece.fromMs() < cover.fromMs()) {
+      into.add(new Interval(piece.fromMs(), cover.fromMs()));
+    }
+    if (piece.toMs() > cover.toMs()) {
+      into.add(new Interval(cover.toMs(), piece.toMs()));
+    }
+  }
+}

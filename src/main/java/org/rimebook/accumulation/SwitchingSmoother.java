@@ -1,0 +1,272 @@
+package org.rimebook.accumulation;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * Level and rain state together, given all readings of the season: a Kalman filter for each pair of
+ * states with collapsed mixtures and the matching backward pass (Kim 1994, J. Econometrics 60,
+ * 1–22; citation from memory). In a dry state all readings of the spell share one level, so noise
+ * averages out; in a wet state the level follows the readings as far as their noise allows.
+ */
+final class SwitchingSmoother {
+
+  private static final int S = RainStates.COUNT;
+
+  /** Pairs of states less likely than this are left out of the sums. */
+  private static final double NEGLIGIBLE = 1e-9;
+
+  /** Variance of the rise over a gap, where any amount may have fallen [mm²]. */
+  private static final double GAP_VARIANCE_MM2 = 1e4;
+
+  private final LevelNodes nodes;
+  private final double[] noiseMm2;
+  private final RainStates states;
+  private final Map<Long, RainStates.Step> steps = new HashMap<>();
+
+  private final double[] mean;
+  private final double[] variance;
+  private final double[] probability;
+
+  private final double[] catchMm;
+  private final double[] wet;
+  private final double[] gain;
+  private final double[] levelMm;
+  private final double[] levelMm2;
+
+  private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states) {
+    int n = nodes.size();
+    this.nodes = nodes;
+    this.noiseMm2 = noiseMm2;
+    this.states = states;
+    this.mean = new double[n * S];
+    this.variance = new double[n * S];
+    this.probability = new double[n * S];
+    this.catchMm = new double[n];
+    this.wet = new double[n];
+    this.gain = new double[n];
+    this.levelMm = new double[n];
+    this.levelMm2 = new double[n];
+  }
+
+  /**
+   * What the smoother knows. Elements of links are those of {@link LevelNodes#links()}.
+   *
+   * @param catchMm by link: expected rise while wet [mm]; over a gap the whole rise
+   * @param wet by link: probability of a wet state
+   * @param gain by link: share of the later level's error that the earlier level shares
+   * @param levelMm by node: level [mm]
+   * @param levelMm2 by node: variance of the level [mm²]
+   */
+  record Result(
+      double[] catchMm, double[] wet, double[] gain, double[] levelMm, double[] levelMm2) {}
+
+  static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states) {
+    SwitchingSmoother smoother = new SwitchingSmoother(nodes, noiseMm2, states);
+    if (nodes.size() > 0) {
+      smoother.filter();
+      smoother.smoothBackwards();
+    }
+    return new Result(
+        smoother.catchMm, smoother.wet, smoother.gain, smoother.levelMm, smoother.levelMm2);
+  }
+
+  private RainStates.Step step(int link) {
+    long second = Math.round(nodes.hours(link) * 3600);
+    return steps.computeIfAbsent(second, s -> states.over(s / 3600.0));
+  }
+
+  private void filter() {
+    restart(0, nodes.levelMm()[0], noiseMm2[0]);
+    for (int t = 1; t < nodes.size(); t++) {
+      switch (nodes.links()[t - 1]) {
+        case STEP -> filterStep(t);
+        case GAP, LATE -> filterGap(t);
+        case BREAK -> restart(t, nodes.levelMm()[t], noiseMm2[t]);
+      }
+    }
+  }
+
+  private void restart(int t, double level, double levelVariance) {
+    double[] prior = RainStates.prior();
+    for (int s = 0; s < S; s++) {
+      mean[t * S + s] = level;
+      variance[t * S + s] = levelVariance;
+      probability[t * S + s] = prior[s];
+    }
+  }
+
+  private void filterGap(int t) {
+    double[] before = collapse((t - 1) * S);
+    double predicted = before[1] + GAP_VARIANCE_MM2;
+    double k = predicted / (predicted + noiseMm2[t]);
+    restart(t, before[0] + k * (nodes.levelMm()[t] - before[0]), (1 - k) * predicted);
+  }
+
+  private double[] collapse(int at) {
+    double m = 0;
+    for (int s = 0; s < S; s++) {
+      m += probability[at + s] * mean[at + s];
+    }
+    double v = 0;
+    for (int s = 0; s < S; s++) {
+      double d = mean[at + s] - m;
+      v += probability[at + s] * (variance[at + s] + d * d);
+    }
+    return new double[] {m, v};
+  }
+
+  private void filterStep(int t) {
+    RainStates.Step step = step(t - 1);
+    Mixture[] next = new Mixture[S];
+    double bestLog = bestLogLikelihood(t, step);
+    double total = 0;
+    for (int j = 0; j < S; j++) {
+      next[j] = new Mixture();
+      for (int i = 0; i < S; i++) {
+        int from = (t - 1) * S + i;
+        double weight = probability[from] * step.to()[i][j];
+        if (weight < NEGLIGIBLE) {
+          continue;
+        }
+        double level = mean[from] + step.meanMm()[j];
+        double spread = variance[from] + step.varianceMm2()[j];
+        double innovation = nodes.levelMm()[t] - level;
+        double expected = spread + noiseMm2[t];
+        double k = spread / expected;
+        double likelihood = StrictMath.exp(logLikelihood(innovation, expected) - bestLog);
+        next[j].add(weight * likelihood, level + k * innovation, (1 - k) * spread);
+      }
+      total += next[j].weight;
+    }
+    for (int j = 0; j < S; j++) {
+      int at = t * S + j;
+      probability[at] = next[j].weight / total;
+      mean[at] = next[j].weight > 0 ? next[j].mean() : nodes.levelMm()[t];
+      variance[at] = next[j].weight > 0 ? next[j].variance() : noiseMm2[t];
+    }
+  }
+
+  private double bestLogLikelihood(int t, RainStates.Step step) {
+    double best = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < S; i++) {
+      int from = (t - 1) * S + i;
+      for (int j = 0; j < S; j++) {
+        if (probability[from] * step.to()[i][j] >= NEGLIGIBLE) {
+          double innovation = nodes.levelMm()[t] - mean[from] - step.meanMm()[j];
+          double expected = variance[from] + step.varianceMm2()[j] + noiseMm2[t];
+          best = Math.max(best, logLikelihood(innovation, expected));
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double logLikelihood(double innovation, double expectedMm2) {
+    return -0.5 * (innovation * innovation / expectedMm2 + StrictMath.log(expectedMm2));
+  }
+
+  private void smoothBackwards() {
+    int last = nodes.size() - 1;
+    describe(last);
+    for (int t = last - 1; t >= 0; t--) {
+      switch (nodes.links()[t]) {
+        case STEP -> smoothStep(t);
+        case GAP, LATE -> {
+          describe(t);
+          catchMm[t] = levelMm[t + 1] - levelMm[t];
+          wet[t] = 1;
+        }
+        case BREAK -> describe(t);
+      }
+    }
+  }
+
+  private void describe(int t) {
+    double[] collapsed = collapse(t * S);
+    levelMm[t] = collapsed[0];
+    levelMm2[t] = collapsed[1];
+  }
+
+  /** Replaces the filtered state at t by the smoothed one; the state at t + 1 already is. */
+  private void smoothStep(int t) {
+    RainStates.Step step = step(t);
+    Mixture[] smoothed = new Mixture[S];
+    for (int i = 0; i < S; i++) {
+      smoothed[i] = new Mixture();
+    }
+    for (int j = 0; j < S; j++) {
+      double later = probability[(t + 1) * S + j];
+      if (later >= NEGLIGIBLE) {
+        smoothInto(smoothed, t, j, step);
+      }
+    }
+    double total = 0;
+    for (Mixture m : smoothed) {
+      total += m.weight;
+    }
+    for (int i = 0; i < S; i++) {
+      int at = t * S + i;
+      probability[at] = smoothed[i].weight / total;
+      if (smoothed[i].weight > 0) {
+        mean[at] = smoothed[i].mean();
+        variance[at] = smoothed[i].variance();
+      }
+    }
+    describe(t);
+  }
+
+  private void smoothInto(Mixture[] smoothed, int t, int j, RainStates.Step step) {
+    int to = (t + 1) * S + j;
+    double reach = 0;
+    for (int i = 0; i < S; i++) {
+      reach += probability[t * S + i] * step.to()[i][j];
+    }
+    for (int i = 0; i < S; i++) {
+      int from = t * S + i;
+      double joint = probability[to] * probability[from] * step.to()[i][j] / reach;
+      if (joint < NEGLIGIBLE) {
+        continue;
+      }
+      double spread = variance[from] + step.varianceMm2()[j];
+      double share = variance[from] / spread;
+      double level = mean[from] + share * (mean[to] - mean[from] - step.meanMm()[j]);
+      double levelVariance = variance[from] + share * share * (variance[to] - spread);
+      smoothed[i].add(joint, level, levelVariance);
+      gain[t] += joint * share;
+      if (j > 0) {
+        wet[t] += joint;
+        catchMm[t] += joint * (mean[to] - level);
+      }
+    }
+  }
+
+  /** A weighted mixture of normal distributions, kept as its first moments. */
+  private static final class Mixture {
+    private double weight;
+    private double first;
+    private double second;
+    private double within;
+    private double origin = Double.NaN;
+
+    void add(double w, double m, double v) {
+      if (Double.isNaN(origin)) {
+        origin = m;
+      }
+      double d = m - origin;
+      weight += w;
+      first += w * d;
+      second += w * d * d;
+      within += w * v;
+    }
+
+    double mean() {
+      return origin + first / weight;
+    }
+
+    double variance() {
+      double d = first / weight;
+      return Math.max(0, within / weight + second / weight - d * d);
+    }
+  }
+}

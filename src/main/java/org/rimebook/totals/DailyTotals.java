@@ -1,0 +1,198 @@
+package org.rimebook.totals;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.rimebook.accumulation.CatchSeries;
+import org.rimebook.station.Interval;
+import org.rimebook.station.Wire;
+import org.rimebook.undercatch.Phase;
+
+/** Adds the printed hours of each climatological day, so that a day is the sum of its hours. */
+final class DailyTotals {
+
+  private final Evidence evidence;
+  private final Clock clock;
+  private final List<TotalRow> hourly;
+  private final List<TotalRow> days = new ArrayList<>();
+
+  private DailyTotals(Evidence evidence, List<TotalRow> hourly) {
+    this.evidence = evidence;
+    this.clock = Clock.of(evidence.sheet());
+    this.hourly = hourly;
+  }
+
+  static List<TotalRow> of(List<TotalRow> hourly, Evidence evidence) {
+    return new DailyTotals(evidence, hourly).days();
+  }
+
+  private List<TotalRow> days() {
+    int from = 0;
+    long heldSince = Long.MAX_VALUE;
+    long heldUnits = 0;
+    while (from < hourly.size()) {
+      long day = clock.dayStart(hourly.get(from).interval().fromMs());
+      int to = from;
+      while (to < hourly.size() && hourly.get(to).interval().fromMs() < day + Clock.DAY_MS) {
+        to++;
+      }
+      List<TotalRow> hours = hourly.subList(from, to);
+      long units = hours.stream().mapToLong(h -> h.catchUnits().orElse(0)).sum();
+      if (runsOverEnd(to, day + Clock.DAY_MS)) {
+        days.add(missing(day, hours));
+        heldSince = Math.min(heldSince, day);
+        heldUnits += units;
+      } else {
+        long since = Math.min(heldSince, day);
+        days.add(day(hours, new Interval(day, day + Clock.DAY_MS), since, heldUnits + units));
+        heldSince = Long.MAX_VALUE;
+        heldUnits = 0;
+      }
+      from = to;
+    }
+    return days;
+  }
+
+  /** Whether a later total holds what fell before the day's end. */
+  private boolean runsOverEnd(int nextHour, long dayEndMs) {
+    for (int h = nextHour; h < hourly.size(); h++) {
+      TotalRow row = hourly.get(h);
+      if (row.accumulatedSinceMs().isPresent()) {
+        return row.accumulatedSinceMs().getAsLong() < dayEndMs;
+      }
+      if (row.quality() != Quality.MISSING) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  private TotalRow missing(long day, List<TotalRow> hours) {
+    return new TotalRow(
+        new Interval(day, day + Clock.DAY_MS),
+        OptionalLong.empty(),
+        OptionalDouble.empty(),
+        Quality.MISSING,
+        completeness(hours),
+        wires(hours),
+        OptionalLong.empty(),
+        OptionalLong.empty(),
+        Optional.empty(),
+        reasons(hours));
+  }
+
+  private TotalRow day(List<TotalRow> hours, Interval interval, long since, long units) {
+    if (hours.stream().allMatch(h -> h.quality() == Quality.MISSING)) {
+      return missing(interval.fromMs(), hours);
+    }
+    boolean accumulated = since < interval.fromMs();
+    Set<Reason> reasons = reasons(hours);
+    if (units > 0) {
+      reasons.remove(Reason.TRACE);
+    }
+    double variance = evidence.series().varianceMm2(since, interval.toMs());
+    return new TotalRow(
+        interval,
+        OptionalLong.of(units),
+        OptionalDouble.of(Math.sqrt(variance)),
+        quality(hours, interval),
+        completeness(hours),
+        wires(hours),
+        accumulated ? OptionalLong.of(since) : OptionalLong.empty(),
+        accumulated ? OptionalLong.empty() : adjusted(hours),
+        accumulated ? Optional.empty() : phase(hours),
+        reasons);
+  }
+
+  private Quality quality(List<TotalRow> hours, Interval interval) {
+    Quality worst = Quality.GOOD;
+    long known = 0;
+    for (TotalRow hour : hours) {
+      Quality quality = hour.quality();
+      if (quality == Quality.MISSING) {
+        known += accumulatesWithin(hour, hours) ? 1 : 0;
+        continue;
+      }
+      known++;
+      boolean judged = quality != Quality.ESTIMATE || !measured(hour, interval);
+      if (judged && quality.compareTo(worst) > 0) {
+        worst = quality;
+      }
+    }
+    boolean complete = known * Clock.HOUR_MS == interval.lengthMs();
+    return complete || worst == Quality.POOR ? worst : Quality.POOR;
+  }
+
+  private static boolean accumulatesWithin(TotalRow missing, List<TotalRow> hours) {
+    return hours.stream()
+        .filter(h -> h.interval().fromMs() > missing.interval().fromMs())
+        .filter(h -> h.quality() != Quality.MISSING)
+        .findFirst()
+        .filter(h -> h.accumulatedSinceMs().isPresent())
+        .filter(h -> h.accumulatedSinceMs().getAsLong() <= missing.interval().fromMs())
+        .isPresent();
+  }
+
+  /**
+   * A gap without change of level inside a day leaves the day measured: its level is known before
+   * and after. Only one that runs over an edge of the day rests on judgement.
+   */
+  private boolean measured(TotalRow hour, Interval day) {
+    return !hour.reasons().contains(Reason.ANALYST_ESTIMATE)
+        && !stillOver(day.fromMs())
+        && !stillOver(day.toMs());
+  }
+
+  private boolean stillOver(long edgeMs) {
+    CatchSeries series = evidence.series();
+    int piece = series.pieceAt(edgeMs);
+    return series.kind(piece) == CatchSeries.Kind.GAP_STILL
+        && series.fromMs(piece) < edgeMs - HourlyCatch.TOLERANCE_MS
+        && series.toMs(piece) > edgeMs + HourlyCatch.TOLERANCE_MS;
+  }
+
+  private static double completeness(List<TotalRow> hours) {
+    return hours.stream().mapToDouble(TotalRow::completeness).sum() * Clock.HOUR_MS / Clock.DAY_MS;
+  }
+
+  private List<String> wires(List<TotalRow> hours) {
+    Set<String> used = new LinkedHashSet<>();
+    hours.forEach(h -> used.addAll(h.wires()));
+    return evidence.sheet().wires().stream().map(Wire::name).filter(used::contains).toList();
+  }
+
+  private static Set<Reason> reasons(List<TotalRow> hours) {
+    Set<Reason> reasons = EnumSet.noneOf(Reason.class);
+    hours.forEach(h -> reasons.addAll(h.reasons()));
+    return reasons;
+  }
+
+  private static OptionalLong adjusted(List<TotalRow> hours) {
+    long units = 0;
+    for (TotalRow hour : hours) {
+      if (hour.adjustedUnits().isEmpty()) {
+        return OptionalLong.empty();
+      }
+      units += hour.adjustedUnits().getAsLong();
+    }
+    return OptionalLong.of(units);
+  }
+
+  private static Optional<Phase> phase(List<TotalRow> hours) {
+    List<Optional<Phase>> phases =
+        hours.stream()
+            .filter(h -> h.catchUnits().orElse(0) > 0)
+            .map(TotalRow::phase)
+            .distinct()
+            .toList();
+    if (phases.isEmpty() || phases.contains(Optional.empty())) {
+      return Optional.empty();
+    }
+    return phases.size() == 1 ? phases.get(0) : Optional.of(Phase.MIXED);
+  }
+}

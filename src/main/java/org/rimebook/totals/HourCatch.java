@@ -1,0 +1,30 @@
+package org.rimebook.totals;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What the catch series says of one hour, while it is being put together. */
+final class HourCatch {
+
+  /** Catch whose hour is known [mm]; for the last hour of an accumulation, all of it. */
+  double catchMm;
+
+  /** Time of which the catch isn't known [ms]. */
+  long unknownMs;
+
+  /** First hour of the accumulation this hour belongs to; itself when it belongs to none. */
+  int accumulatedFrom;
+
+  /** Last hour of the accumulation this hour belongs to; itself when it belongs to none. */
+  int accumulatedTo;
+
+  /** Whether a judgement stands in for a measurement over an edge of this hour. */
+  boolean estimated;
+
+  final Set<Reason> reasons = EnumSet.noneOf(Reason.class);
+
+  HourCatch(int hour) {
+    this.accumulatedFrom = hour;
+    this.accumulatedTo = hour;
+  }
+}

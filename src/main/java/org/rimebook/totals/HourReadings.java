@@ -1,0 +1,191 @@
+package org.rimebook.totals;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.rimebook.depth.Screening;
+import org.rimebook.notebook.Entry;
+import org.rimebook.record.SamplingRun;
+import org.rimebook.station.Channel;
+import org.rimebook.station.Interval;
+
+/** What the readings of consecutive hours are like: cover, wires, screening, weather. */
+final class HourReadings {
+
+  private static final long HOUR_MS = Clock.HOUR_MS;
+
+  private final Evidence evidence;
+  private final Interval span;
+  private final int hours;
+  private final int wires;
+  private final long[] coveredMs;
+  private final long[][] wireMs;
+  private final List<Set<Reason>> reasons = new ArrayList<>();
+  private final Means wind;
+  private final Means temperature;
+
+  private HourReadings(Evidence evidence, Interval span) {
+    this.evidence = evidence;
+    this.span = span;
+    this.hours = (int) (span.lengthMs() / HOUR_MS);
+    this.wires = evidence.sheet().wires().size();
+    this.coveredMs = new long[hours];
+    this.wireMs = new long[wires][hours];
+    for (int h = 0; h < hours; h++) {
+      reasons.add(EnumSet.noneOf(Reason.class));
+    }
+    this.wind = new Means(Channel.WIND_SPEED);
+    this.temperature = new Means(Channel.AIR_TEMPERATURE);
+  }
+
+  static HourReadings of(Evidence evidence, Interval span) {
+    HourReadings readings = new HourReadings(evidence, span);
+    readings.readRows();
+    readings.readEntries();
+    return readings;
+  }
+
+  /** Share of the hour covered by usable readings, 0 to 1. */
+  double completeness(int hour) {
+    return Math.min(1, coveredMs[hour] / (double) HOUR_MS);
+  }
+
+  /** Whether a wire gave a usable reading in the hour. */
+  boolean used(int wire, int hour) {
+    return wireMs[wire][hour] > 0;
+  }
+
+  /** What the readings and the entries about wires give as reasons. */
+  Set<Reason> reasons(int hour) {
+    return reasons.get(hour);
+  }
+
+  /** Mean wind speed at its sensor [m/s]. */
+  OptionalDouble windMs(int hour) {
+    return wind.of(hour);
+  }
+
+  /** Mean air temperature [°C]. */
+  OptionalDouble airTemperatureC(int hour) {
+    return temperature.of(hour);
+  }
+
+  private void readRows() {
+    int run = 0;
+    for (int row = 0; row < evidence.record().size(); row++) {
+      while (row > evidence.record().sampling().get(run).lastRow()) {
+        run++;
+      }
+      SamplingRun sampling = evidence.record().sampling().get(run);
+      long to = evidence.record().stampMs(row);
+      long from = to - sampling.intervalMs();
+      if (row > 0) {
+        long before = evidence.record().stampMs(row - 1);
+        from = to - before <= sampling.intervalMs() * 3 / 2 ? before : from;
+      }
+      readRow(row, from, to);
+    }
+  }
+
+  private void readRow(int row, long fromMs, long toMs) {
+    boolean any = false;
+    int closing = hourOf(toMs - 1);
+    for (int wire = 0; wire < wires; wire++) {
+      if (evidence.depths().used(wire, row)) {
+        any = true;
+        cover(wireMs[wire], fromMs, toMs);
+      } else if (closing >= 0) {
+        screened(evidence.depths().screening(wire, row)).ifPresent(reasons.get(closing)::add);
+      }
+    }
+    if (any) {
+      cover(coveredMs, fromMs, toMs);
+    }
+    if (closing >= 0) {
+      wind.add(row, closing);
+      temperature.add(row, closing);
+    }
+  }
+
+  private static Optional<Reason> screened(Screening screening) {
+    return switch (screening) {
+      case SPIKE -> Optional.of(Reason.SPIKE);
+      case OUT_OF_RANGE -> Optional.of(Reason.OUT_OF_RANGE);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Index of the hour that holds an instant; negative before the first. */
+  private int hourOf(long epochMs) {
+    return (int) Math.min(hours - 1, Math.floorDiv(epochMs - span.fromMs(), HOUR_MS));
+  }
+
+  private void cover(long[] ms, long fromMs, long toMs) {
+    for (int h = Math.max(0, hourOf(fromMs)); h <= hourOf(toMs - 1); h++) {
+      long start = span.fromMs() + h * HOUR_MS;
+      ms[h] += Math.max(0, Math.min(toMs, start + HOUR_MS) - Math.max(fromMs, start));
+    }
+  }
+
+  private void readEntries() {
+    for (Entry entry : evidence.notebook().inForce()) {
+      if (entry instanceof Entry.BadInterval bad && bad.interval().overlaps(span)) {
+        int last = hourOf(bad.interval().toMs() - 1);
+        for (int h = Math.max(0, hourOf(bad.interval().fromMs())); h <= last; h++) {
+          reasons.get(h).add(Reason.BAD_INTERVAL);
+        }
+      }
+    }
+    for (int h = 0; h < hours; h++) {
+      addWireReasons(h);
+    }
+  }
+
+  private void addWireReasons(int h) {
+    int using = 0;
+    boolean lacking = false;
+    for (int wire = 0; wire < wires; wire++) {
+      using += wireMs[wire][h] > 0 ? 1 : 0;
+      lacking |= coveredMs[h] - wireMs[wire][h] > HourlyCatch.TOLERANCE_MS;
+    }
+    if (lacking) {
+      reasons.get(h).add(Reason.WIRE_MISSING);
+    }
+    if (using == 1) {
+      reasons.get(h).add(Reason.ONE_WIRE);
+    }
+  }
+
+  /** Hourly means of one channel; empty where the sheet has none or the hour has no value. */
+  private final class Means {
+    private final int channel;
+    private final double[] sum = new double[hours];
+    private final int[] count = new int[hours];
+
+    Means(String quantity) {
+      this.channel =
+          evidence
+              .sheet()
+              .channel(quantity)
+              .map(c -> evidence.sheet().channels().indexOf(c))
+              .orElse(-1);
+    }
+
+    void add(int row, int hour) {
+      if (channel >= 0) {
+        double value = evidence.record().channel(channel).get(row);
+        if (!Double.isNaN(value)) {
+          sum[hour] += value;
+          count[hour]++;
+        }
+      }
+    }
+
+    OptionalDouble of(int hour) {
+      return count[hour] == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum[hour] / count[hour]);
+    }
+  }
+}
