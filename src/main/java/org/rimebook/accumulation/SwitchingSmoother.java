@@ -28,6 +28,11 @@ final class SwitchingSmoother {
   private final double[] variance;
   private final double[] probability;
 
+  private final double[] weight = new double[S * S];
+  private final double[] innovationMm = new double[S * S];
+  private final double[] expectedMm2 = new double[S * S];
+  private final double[] misfit = new double[S * S];
+
   private final double[] catchMm;
   private final double[] wet;
   private final double[] gain;
@@ -118,52 +123,52 @@ final class SwitchingSmoother {
 
   private void filterStep(int t) {
     RainStates.Step step = step(t - 1);
-    Mixture[] next = new Mixture[S];
-    double bestLog = bestLogLikelihood(t, step);
+    double best = innovations(t, step);
     double total = 0;
     for (int j = 0; j < S; j++) {
-      next[j] = new Mixture();
+      Mixture next = new Mixture();
       for (int i = 0; i < S; i++) {
-        int from = (t - 1) * S + i;
-        double weight = probability[from] * step.to()[i][j];
-        if (weight < NEGLIGIBLE) {
-          continue;
+        int pair = i * S + j;
+        if (weight[pair] > 0) {
+          double likelihood =
+              StrictMath.exp(0.5 * (best - misfit[pair])) / Math.sqrt(expectedMm2[pair]);
+          double spread = expectedMm2[pair] - noiseMm2[t];
+          double k = spread / expectedMm2[pair];
+          double level = nodes.levelMm()[t] - (1 - k) * innovationMm[pair];
+          next.add(weight[pair] * likelihood, level, (1 - k) * spread);
         }
-        double level = mean[from] + step.meanMm()[j];
-        double spread = variance[from] + step.varianceMm2()[j];
-        double innovation = nodes.levelMm()[t] - level;
-        double expected = spread + noiseMm2[t];
-        double k = spread / expected;
-        double likelihood = StrictMath.exp(logLikelihood(innovation, expected) - bestLog);
-        next[j].add(weight * likelihood, level + k * innovation, (1 - k) * spread);
       }
-      total += next[j].weight;
+      int at = t * S + j;
+      probability[at] = next.weight;
+      total += next.weight;
+      mean[at] = next.weight > 0 ? next.mean() : nodes.levelMm()[t];
+      variance[at] = next.weight > 0 ? next.variance() : noiseMm2[t];
     }
     for (int j = 0; j < S; j++) {
-      int at = t * S + j;
-      probability[at] = next[j].weight / total;
-      mean[at] = next[j].weight > 0 ? next[j].mean() : nodes.levelMm()[t];
-      variance[at] = next[j].weight > 0 ? next[j].variance() : noiseMm2[t];
+      probability[t * S + j] /= total;
     }
   }
 
-  private double bestLogLikelihood(int t, RainStates.Step step) {
-    double best = Double.NEGATIVE_INFINITY;
+  /** Works out how each pair of states fits the reading; returns the least misfit. */
+  private double innovations(int t, RainStates.Step step) {
+    double best = Double.POSITIVE_INFINITY;
     for (int i = 0; i < S; i++) {
       int from = (t - 1) * S + i;
       for (int j = 0; j < S; j++) {
-        if (probability[from] * step.to()[i][j] >= NEGLIGIBLE) {
+        int pair = i * S + j;
+        double w = probability[from] * step.to()[i][j];
+        weight[pair] = w < NEGLIGIBLE ? 0 : w;
+        if (w >= NEGLIGIBLE) {
           double innovation = nodes.levelMm()[t] - mean[from] - step.meanMm()[j];
           double expected = variance[from] + step.varianceMm2()[j] + noiseMm2[t];
-          best = Math.max(best, logLikelihood(innovation, expected));
+          innovationMm[pair] = innovation;
+          expectedMm2[pair] = expected;
+          misfit[pair] = innovation * innovation / expected;
+          best = Math.min(best, misfit[pair]);
         }
       }
     }
     return best;
-  }
-
-  private static double logLikelihood(double innovation, double expectedMm2) {
-    return -0.5 * (innovation * innovation / expectedMm2 + StrictMath.log(expectedMm2));
   }
 
   private void smoothBackwards() {
