@@ -13,6 +13,9 @@ public sealed interface Entry {
   /** Members every entry has. */
   Header header();
 
+  /** The word for its kind in the notebook. */
+  String kind();
+
   /** The span of time the entry is about; empty for entries about other entries. */
   Optional<Interval> span();
 
@@ -64,6 +67,14 @@ public sealed interface Entry {
       OptionalDouble antifreezeL,
       OptionalDouble oilL)
       implements Spanning {
+    /** The word for this kind. */
+    public static final String KIND = "service-visit";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+
     public ServiceVisit {
       actions = List.copyOf(actions);
     }
@@ -77,16 +88,40 @@ public sealed interface Entry {
    */
   record BadInterval(Header header, Interval interval, Set<String> wires, BadReason reason)
       implements Spanning {
+    /** The word for this kind. */
+    public static final String KIND = "bad-interval";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+
     public BadInterval {
       wires = Set.copyOf(wires);
     }
   }
 
   /** Total kept, timing unknown: what the bucket gained inside fell some time inside. */
-  record LateCatch(Header header, Interval interval) implements Spanning {}
+  record LateCatch(Header header, Interval interval) implements Spanning {
+    /** The word for this kind. */
+    public static final String KIND = "late-catch";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+  }
 
   /** Nothing fell inside: changes of level are drift or evaporation. */
-  record DrySpell(Header header, Interval interval) implements Spanning {}
+  record DrySpell(Header header, Interval interval) implements Spanning {
+    /** The word for this kind. */
+    public static final String KIND = "dry-spell";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+  }
 
   /**
    * The analyst's own total for a span the gauge can't give.
@@ -95,7 +130,15 @@ public sealed interface Entry {
    * @param source where it comes from
    */
   record Estimate(Header header, Interval interval, double totalMm, String source)
-      implements Spanning {}
+      implements Spanning {
+    /** The word for this kind. */
+    public static final String KIND = "estimate";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+  }
 
   /**
    * Words without effect.
@@ -103,6 +146,14 @@ public sealed interface Entry {
    * @param about the span they are about, if any
    */
   record Remark(Header header, Optional<Interval> about) implements Entry {
+    /** The word for this kind. */
+    public static final String KIND = "remark";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+
     @Override
     public Optional<Interval> span() {
       return about;
@@ -114,14 +165,30 @@ public sealed interface Entry {
    *
    * @param finding its identifier
    */
-  record Dismissal(Header header, String finding) implements Spanless {}
+  record Dismissal(Header header, String finding) implements Spanless {
+    /** The word for this kind. */
+    public static final String KIND = "dismissal";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+  }
 
   /**
    * An entry that no longer counts.
    *
    * @param entry its id
    */
-  record Withdrawal(Header header, String entry) implements Spanless {}
+  record Withdrawal(Header header, String entry) implements Spanless {
+    /** The word for this kind. */
+    public static final String KIND = "withdrawal";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+  }
 
   /**
    * States with which record, sheet and entries the totals were defended.
@@ -132,6 +199,14 @@ public sealed interface Entry {
    */
   record SignOff(Header header, String recordSha256, String stationSha256, List<String> entries)
       implements Spanless {
+    /** The word for this kind. */
+    public static final String KIND = "sign-off";
+
+    @Override
+    public String kind() {
+      return KIND;
+    }
+
     public SignOff {
       entries = List.copyOf(entries);
     }

@@ -1,8 +1,10 @@
 package org.rimebook.notebook;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.rimebook.station.Problem;
 
 /**
@@ -22,16 +24,26 @@ public record Notebook(List<Entry> history, List<Problem> notes) {
     notes = List.copyOf(notes);
   }
 
-  /** The entries that count: not withdrawn, and not withdrawals. In the order written. */
+  /**
+   * The entries that count, in the order written, without withdrawals. An entry counts unless a
+   * withdrawal that itself counts was written after it and names it; so withdrawing a withdrawal
+   * brings the entry back.
+   */
   public List<Entry> inForce() {
-    Set<String> withdrawn =
-        history.stream()
-            .filter(e -> e instanceof Entry.Withdrawal)
-            .map(e -> ((Entry.Withdrawal) e).entry())
-            .collect(Collectors.toUnmodifiableSet());
-    return history.stream()
-        .filter(e -> !(e instanceof Entry.Withdrawal))
-        .filter(e -> !withdrawn.contains(e.header().id()))
-        .toList();
+    Set<String> withdrawn = new HashSet<>();
+    List<Entry> counting = new ArrayList<>();
+    for (int i = history.size() - 1; i >= 0; i--) {
+      Entry entry = history.get(i);
+      if (withdrawn.contains(entry.header().id())) {
+        continue;
+      }
+      if (entry instanceof Entry.Withdrawal withdrawal) {
+        withdrawn.add(withdrawal.entry());
+      } else {
+        counting.add(entry);
+      }
+    }
+    Collections.reverse(counting);
+    return List.copyOf(counting);
   }
 }

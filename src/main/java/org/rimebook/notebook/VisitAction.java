@@ -1,5 +1,9 @@
 package org.rimebook.notebook;
 
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /** What was done at a service visit. */
 public enum VisitAction {
   EMPTIED("emptied"),
@@ -15,6 +19,16 @@ public enum VisitAction {
 
   VisitAction(String code) {
     this.code = code;
+  }
+
+  /** The action a notebook word stands for. */
+  static Optional<VisitAction> ofCode(String code) {
+    return Stream.of(values()).filter(value -> value.code.equals(code)).findFirst();
+  }
+
+  /** Every word, for messages. */
+  static String codes() {
+    return Stream.of(values()).map(VisitAction::code).collect(Collectors.joining(", "));
   }
 
   /** The word in the notebook. */

@@ -32,13 +32,14 @@ public record Json(Object value, long line, long column) {
   /**
    * Reads one JSON value that fills the whole text.
    *
-   * @param text the JSON text
+   * @param text the JSON text; a byte order mark before it is passed over
    * @param file name used in problems
    * @param firstLine line number of the text's first line in the file, 1-based
    * @throws InputException when the text isn't one well-formed JSON value without repeated members
    */
   public static Json parse(String text, String file, long firstLine) throws InputException {
-    try (JsonParser parser = FACTORY.createParser(text)) {
+    String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    try (JsonParser parser = FACTORY.createParser(bare)) {
       parser.nextToken();
       if (parser.currentToken() == null) {
         throw new InputException(

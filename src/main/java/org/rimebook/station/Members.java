@@ -1,5 +1,9 @@
 package org.rimebook.station;
 
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -88,14 +92,49 @@ public final class Members {
     return json.map(j -> (String) j.value());
   }
 
-  /** A text that must be there; an empty text stands in when it isn't. */
+  /** A text that must be there and not blank; an empty text stands in when it isn't. */
   public String requiredText(String name, String example) {
     if (!has(name)) {
       taken.add(name);
       problem(name, "is absent", "Add it, for example \"" + name + "\": \"" + example + "\"");
       return "";
     }
-    return text(name).orElse("");
+    Optional<String> text = text(name);
+    if (text.isPresent() && text.get().isBlank()) {
+      problem(name, "is empty", "Fill it in, for example \"" + example + "\"");
+      return "";
+    }
+    return text.orElse("");
+  }
+
+  /**
+   * An instant, when it is there: ISO 8601 date and time with an offset, years 0000 to 9999. One
+   * that can't be read is noted and taken as absent.
+   */
+  public Optional<Instant> instant(String name) {
+    Optional<String> text = text(name);
+    try {
+      Optional<OffsetDateTime> time = text.map(OffsetDateTime::parse);
+      if (time.isEmpty() || (time.get().getYear() >= 0 && time.get().getYear() <= 9999)) {
+        return time.map(OffsetDateTime::toInstant);
+      }
+      problem(name, "lies in the year " + time.get().getYear(), "Write a year of four digits");
+    } catch (DateTimeException e) {
+      problem(
+          name,
+          (lacksOffset(text.get()) ? "has no offset: \"" : "isn't a time: \"") + text.get() + "\"",
+          "Write date, time and offset, for example \"2025-01-15T10:30:00-07:00\"");
+    }
+    return Optional.empty();
+  }
+
+  private static boolean lacksOffset(String text) {
+    try {
+      LocalDateTime.parse(text);
+      return true;
+    } catch (DateTimeException e) {
+      return false;
+    }
   }
 
   /** A finite number, when it is there. */
@@ -136,7 +175,13 @@ public final class Members {
             json -> {
               boolean ok = json.value() instanceof String;
               if (!ok) {
-                problem(name, "must hold texts, not " + json.kind(), "Write it in double quotes");
+                problems.add(
+                    new Problem(
+                        file,
+                        json.line(),
+                        json.column(),
+                        path(name) + " must hold texts, not " + json.kind(),
+                        "Write it in double quotes"));
               }
               return ok;
             })

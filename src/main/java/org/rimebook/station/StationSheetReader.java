@@ -3,7 +3,6 @@ package org.rimebook.station;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -162,7 +161,7 @@ public final class StationSheetReader {
     List<Calibration> calibrations = new ArrayList<>();
     Optional<Instant> last = Optional.empty();
     for (Members at : wire.objects("calibrations")) {
-      Optional<Instant> from = instant(at, "from");
+      Optional<Instant> from = at.instant("from");
       boolean laterThanLast =
           from.isPresent() && (last.isEmpty() || from.get().isAfter(last.get()));
       if (!calibrations.isEmpty() && !laterThanLast) {
@@ -183,19 +182,6 @@ public final class StationSheetReader {
       calibrations.add(new Calibration(Optional.empty(), 0, 0, 0));
     }
     return calibrations;
-  }
-
-  private static Optional<Instant> instant(Members at, String name) {
-    Optional<String> text = at.text(name);
-    try {
-      return text.map(t -> OffsetDateTime.parse(t).toInstant());
-    } catch (DateTimeException e) {
-      at.problem(
-          name,
-          "is \"" + text.get() + "\"",
-          "Write date, time and offset, for example \"2025-01-15T10:30:00-07:00\"");
-      return Optional.empty();
-    }
   }
 
   private RecordLayout layout(Members at) {
