@@ -53,8 +53,7 @@ public final class NotebookReader {
     try {
       Json json = Json.parse(line, file, number);
       if (json.value() instanceof Map) {
-        Members at = Members.of(file, "", json, notes);
-        EntryReader.read(at).ifPresent(entry -> keep(entry, at));
+        entry(Members.of(file, "", json, notes));
       } else {
         notes.add(
             new Problem(
@@ -66,6 +65,14 @@ public final class NotebookReader {
       }
     } catch (InputException e) {
       notes.addAll(whole ? e.problems() : List.of(cutOff(e.problems().get(0))));
+    }
+  }
+
+  private void entry(Members at) {
+    Optional<Entry> entry = EntryReader.read(at);
+    entry.ifPresent(read -> keep(read, at));
+    if (entry.isEmpty()) {
+      notes.add(new Problem(file, at.line(), 0, "the entry has no effect until it is mended", ""));
     }
   }
 

@@ -1,5 +1,7 @@
 package org.rimebook.station;
 
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -20,4 +22,14 @@ public record Channel(String quantity, String column, Unit unit, OptionalDouble 
 
   /** Supply voltage; CF has no standard name for it. */
   public static final String SUPPLY_VOLTAGE = "supply_voltage";
+
+  private static final Map<String, String> INSIDE_UNITS =
+      Map.of(AIR_TEMPERATURE, "degC", WIND_SPEED, "m/s", SUPPLY_VOLTAGE, "V");
+
+  /**
+   * The symbol of the unit a quantity has inside; empty for a quantity nothing is computed from.
+   */
+  public static Optional<String> insideUnit(String quantity) {
+    return Optional.ofNullable(INSIDE_UNITS.get(quantity));
+  }
 }

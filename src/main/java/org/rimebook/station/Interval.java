@@ -32,7 +32,7 @@ public record Interval(long fromMs, long toMs) {
 
   /** Whether the two share any time. */
   public boolean overlaps(Interval other) {
-    return fromMs < other.toMs && other.fromMs < toMs;
+    return Math.max(fromMs, other.fromMs) < Math.min(toMs, other.toMs);
   }
 
   /** Length [ms]. */

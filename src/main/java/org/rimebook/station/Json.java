@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A JSON value that knows where it stands, so that a wrong value can be named by line and column.
@@ -25,6 +26,10 @@ public record Json(Object value, long line, long column) {
 
   /** Stands for the JSON literal null. */
   public static final Object NULL = new Object();
+
+  /** What the parser adds for programmers: where a bracket was opened, which switch to set. */
+  private static final Pattern PARSER_DETAIL =
+      Pattern.compile(" \\(start marker at.*|: enable `.*");
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
@@ -64,7 +69,8 @@ public record Json(Object value, long line, long column) {
               file,
               at == null ? firstLine : at.getLineNr() + firstLine - 1,
               at == null ? 0 : at.getColumnNr(),
-              "isn't well-formed JSON: " + e.getOriginalMessage(),
+              "isn't well-formed JSON: "
+                  + PARSER_DETAIL.matcher(e.getOriginalMessage()).replaceAll(""),
               "Mend the line; the members before it are fine"));
     } catch (IOException e) {
       throw new IllegalStateException("reading from a string can't fail", e);

@@ -224,9 +224,4 @@ public final class Members {
   public long line() {
     return at.line();
   }
-
-  /** The members as they stand in the file. */
-  public Map<String, Json> asWritten() {
-    return members;
-  }
 }

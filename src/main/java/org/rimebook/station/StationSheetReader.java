@@ -43,7 +43,7 @@ public final class StationSheetReader {
     if (!reader.problems.isEmpty()) {
       throw new InputException(reader.problems);
     }
-    return new Reading(sheet, List.copyOf(reader.unknown));
+    return new Reading(sheet, reader.unknown.stream().distinct().toList());
   }
 
   private StationSheet sheet(Members root) {
@@ -141,7 +141,7 @@ public final class StationSheetReader {
     Set<String> names = new HashSet<>();
     for (Members at : root.objects("wires")) {
       String name = at.requiredText("name", "north");
-      if (!names.add(name)) {
+      if (!name.isEmpty() && !names.add(name)) {
         at.problem("name", "\"" + name + "\" is used twice", "Give each wire a name of its own");
       }
       if (name.contains("+") || name.contains(";") || name.contains(",")) {
@@ -164,7 +164,8 @@ public final class StationSheetReader {
       Optional<Instant> from = at.instant("from");
       boolean laterThanLast =
           from.isPresent() && (last.isEmpty() || from.get().isAfter(last.get()));
-      if (!calibrations.isEmpty() && !laterThanLast) {
+      boolean unreadable = from.isEmpty() && at.has("from");
+      if (!calibrations.isEmpty() && !laterThanLast && !unreadable) {
         at.problem("from", "isn't later than the calibration before it", "Order them by from");
       }
       last = from;
@@ -191,6 +192,12 @@ public final class StationSheetReader {
     OptionalDouble gateS = positive(at, "gate_s");
     oneOf(at, "time_is", timeIs, List.of("start", "end"));
     oneOf(at, "frequency_kind", kind, List.of("hertz", "counts"));
+    oneOf(at, "decimal", at.text("decimal"), List.of(".", ","));
+    Optional<Character> delimiter = character(at, "delimiter");
+    Optional<Character> decimal = character(at, "decimal");
+    if (delimiter.isPresent() && delimiter.equals(decimal)) {
+      at.problem("decimal", "is the delimiter too", "Leave out the one the files settle");
+    }
     boolean counts = kind.equals(Optional.of("counts"));
     if (counts && gateS.isEmpty()) {
       at.problem("gate_s", "is absent while frequency_kind is counts", "Enter the gate time [s]");
@@ -200,8 +207,8 @@ public final class StationSheetReader {
             files.isEmpty() ? List.of("records/*.csv", "records/*.csv.gz") : files,
             at.requiredText("time_column", "time"),
             at.texts("missing"),
-            character(at, "delimiter"),
-            character(at, "decimal"),
+            delimiter,
+            decimal,
             at.text("time_format"),
             timeIs.equals(Optional.of("start"))
                 ? RecordLayout.TimeIs.START
@@ -233,20 +240,30 @@ public final class StationSheetReader {
   private List<Channel> channels(Members root) {
     List<Channel> channels = new ArrayList<>();
     for (Members at : root.objects("channels")) {
-      String symbol = at.requiredText("unit", "degC");
-      Optional<Unit> unit = Unit.ofSymbol(symbol);
-      if (unit.isEmpty() && !symbol.isEmpty()) {
-        String known = Stream.of(Unit.values()).map(Unit::symbol).collect(Collectors.joining(", "));
-        at.problem("unit", "is \"" + symbol + "\"", "Use one of " + known);
-      }
+      String quantity = at.requiredText("quantity", Channel.AIR_TEMPERATURE);
       channels.add(
           new Channel(
-              at.requiredText("quantity", Channel.AIR_TEMPERATURE),
+              quantity,
               at.requiredText("column", "air_temp_c"),
-              unit.orElse(Unit.DEG_C),
+              unit(at, quantity),
               positive(at, "height_m")));
       unknown.addAll(at.untaken());
     }
     return channels;
+  }
+
+  private static Unit unit(Members at, String quantity) {
+    String symbol = at.requiredText("unit", "degC");
+    Optional<String> inside = Channel.insideUnit(quantity);
+    List<Unit> fitting =
+        Stream.of(Unit.values())
+            .filter(unit -> inside.isEmpty() || unit.insideSymbol().equals(inside.get()))
+            .toList();
+    Optional<Unit> unit = Unit.ofSymbol(symbol).filter(fitting::contains);
+    if (unit.isEmpty() && !symbol.isEmpty()) {
+      String known = fitting.stream().map(Unit::symbol).collect(Collectors.joining(", "));
+      at.problem("unit", "is \"" + symbol + "\"", "Use one of " + known);
+    }
+    return unit.orElse(Unit.DEG_C);
   }
 }
