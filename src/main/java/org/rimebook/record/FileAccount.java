@@ -11,8 +11,9 @@ import java.util.List;
  * @param used lines that are readings of the record
  * @param setAside runs of lines that are not, in the order of the file
  * @param missingFields fields of used lines that were empty or held a missing token
- * @param unreadableFields fields of used lines that were neither a number nor a missing token;
- *     taken as missing
+ * @param unreadableFields the first 1000 fields of used lines that were neither a number nor a
+ *     missing token; taken as missing
+ * @param unreadableCount how many such fields there are
  * @param dialect how the file was read, in words (delimiter, decimal mark, encoding, time format)
  */
 public record FileAccount(
@@ -22,6 +23,7 @@ public record FileAccount(
     List<SetAside> setAside,
     long missingFields,
     List<FieldNote> unreadableFields,
+    long unreadableCount,
     String dialect) {
 
   public FileAccount {

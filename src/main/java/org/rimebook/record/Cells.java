@@ -1,0 +1,57 @@
+package org.rimebook.record;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** What a single cell looks like, for finding out how a file is laid out. */
+final class Cells {
+
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][-+]?\\d+)?");
+  private static final Pattern COMMA = Pattern.compile("[-+]?\\d*,\\d+");
+  private static final Pattern POINT = Pattern.compile("[-+]?\\d*\\.\\d*([eE][-+]?\\d+)?");
+  private static final List<StampReader> STAMPS =
+      Stream.concat(
+              Stream.of(DateOrder.values()).map(order -> (StampReader) new CivilStamp(order, 0)),
+              Stream.of(new DigitStamp(0)))
+          .toList();
+  private static final double EARLIEST_EPOCH_S = 1e8;
+
+  private Cells() {}
+
+  static boolean isNumber(String cell) {
+    return NUMBER.matcher(cell).matches();
+  }
+
+  static boolean hasDecimalComma(String cell) {
+    return COMMA.matcher(cell).matches();
+  }
+
+  static boolean hasDecimalPoint(String cell) {
+    return POINT.matcher(cell).matches();
+  }
+
+  /** Whether a cell is a number or stands for one that is missing. */
+  static boolean isNumberOrMissing(String cell) {
+    if (isNumber(cell)) {
+      return true;
+    }
+    NumberReader numbers = NumberReader.withDecimal('.');
+    numbers.value(cell.toCharArray(), 0, cell.length());
+    return !numbers.lastWasUnreadable();
+  }
+
+  /** Whether a cell is a written date. */
+  static synchronized boolean isDate(String cell) {
+    return STAMPS.stream().anyMatch(stamps -> stamps.epochMs(cell) != StampReader.UNREADABLE);
+  }
+
+  /** Whether a cell can count seconds or milliseconds since 1970, later than 1973. */
+  static boolean canBeEpoch(String cell) {
+    return isNumber(cell)
+        && Double.parseDouble(cell.replace(',', '.')) >= EARLIEST_EPOCH_S
+        && !cell.toLowerCase(Locale.ROOT).contains("e");
+  }
+}

@@ -1,0 +1,116 @@
+package org.rimebook.record;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.rimebook.station.Channel;
+import org.rimebook.station.RecordLayout;
+import org.rimebook.station.StationSheet;
+import org.rimebook.station.Wire;
+
+/** Makes the record of the joined rows, with the account of every file. */
+final class RecordBuilder {
+
+  private static final int MOST_NOTES = 1000;
+
+  private final StationSheet sheet;
+  private final Wanted wanted;
+  private final Rows rows;
+  private final List<FileReading> readings;
+
+  RecordBuilder(StationSheet sheet, Wanted wanted, Rows rows, List<FileReading> readings) {
+    this.sheet = sheet;
+    this.wanted = wanted;
+    this.rows = rows;
+    this.readings = readings;
+  }
+
+  SeasonRecord build(int[] order, String sha256) {
+    long[] stampsMs = new long[order.length];
+    int[] files = new int[order.length];
+    int[] lines = new int[order.length];
+    for (int i = 0; i < order.length; i++) {
+      stampsMs[i] = rows.stampMs(order[i]);
+      files[i] = Joiner.fileOf(readings, order[i]);
+      lines[i] = rows.line(order[i]);
+    }
+    boolean startStamps = sheet.layout().timeIs() == RecordLayout.TimeIs.START;
+    List<SamplingRun> sampling = SamplingFinder.find(stampsMs, startStamps);
+    if (startStamps) {
+      toEnds(stampsMs, sampling);
+    }
+    List<Column> frequencies = new ArrayList<>();
+    for (Wire wire : sheet.wires()) {
+      frequencies.add(column(order, wire.frequencyColumn(), value -> value));
+    }
+    List<Column> channels = new ArrayList<>();
+    for (Channel channel : sheet.channels()) {
+      channels.add(column(order, channel.column(), channel.unit()::toInside));
+    }
+    Provenance provenance =
+        new Provenance(
+            accounts(order),
+            IntSequence.copyOf(files, files.length),
+            IntSequence.copyOf(lines, lines.length),
+            sha256);
+    return new SeasonRecord(stampsMs, frequencies, channels, sampling, provenance);
+  }
+
+  /** Moves stamps to the ends of their intervals, none beyond the start of the next. */
+  private static void toEnds(long[] stampsMs, List<SamplingRun> sampling) {
+    for (SamplingRun run : sampling) {
+      for (int row = run.firstRow(); row <= run.lastRow(); row++) {
+        long end = stampsMs[row] + run.intervalMs();
+        boolean last = row == stampsMs.length - 1;
+        stampsMs[row] = last ? end : Math.min(end, stampsMs[row + 1]);
+      }
+    }
+  }
+
+  private Column column(int[] order, String name, DoubleUnaryOperator toInside) {
+    int source = wanted.values().indexOf(name);
+    double[] values = new double[order.length];
+    for (int i = 0; i < order.length; i++) {
+      values[i] = toInside.applyAsDouble(rows.value(source, order[i]));
+    }
+    return Column.copyOf(values, values.length);
+  }
+
+  private List<FileAccount> accounts(int[] order) {
+    BitSet used = new BitSet(rows.size());
+    long[] missing = new long[readings.size()];
+    for (int row : order) {
+      used.set(row);
+      missing[Joiner.fileOf(readings, row)] += rows.missingFields(row);
+    }
+    List<FileAccount> accounts = new ArrayList<>();
+    for (int file = 0; file < readings.size(); file++) {
+      accounts.add(account(readings.get(file), used, missing[file]));
+    }
+    return accounts;
+  }
+
+  private FileAccount account(FileReading file, BitSet used, long missing) {
+    long usedLines = 0;
+    BitSet linesUsed = new BitSet();
+    for (int row = file.firstRow(); row < file.endRow(); row++) {
+      if (used.get(row)) {
+        long line = rows.line(row);
+        usedLines += 1 + file.joinedLines().getOrDefault(line, 0L);
+        linesUsed.set(rows.line(row));
+      }
+    }
+    List<FileAccount.FieldNote> unreadable =
+        file.unreadable().stream().filter(note -> linesUsed.get((int) note.line())).toList();
+    return new FileAccount(
+        file.file(),
+        file.lines(),
+        usedLines,
+        file.ledger().inOrder(),
+        missing,
+        unreadable.subList(0, Math.min(MOST_NOTES, unreadable.size())),
+        unreadable.size(),
+        file.dialect());
+  }
+}

@@ -1,0 +1,114 @@
+package org.rimebook.record;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
+import org.rimebook.station.StationSheet;
+
+/**
+ * Reads the logger files of a season into one record. How a file is written is found out from its
+ * first lines unless the station sheet states it; every line is used or accounted for.
+ */
+public final class RecordReader {
+
+  private static final long MANY_BAD_TIMES = 10;
+
+  private final StationSheet sheet;
+  private final Wanted wanted;
+  private final Rows rows;
+
+  private RecordReader(StationSheet sheet) {
+    this.sheet = sheet;
+    wanted = Wanted.of(sheet);
+    rows = new Rows(wanted.values().size());
+  }
+
+  /**
+   * Reads a season's record.
+   *
+   * @param seasonFolder the folder that holds {@code station.json} and {@code records}
+   * @param sheet its station sheet
+   * @return the record, with at least one row
+   * @throws InputException when no file matches, a column the sheet names is absent (from every
+   *     file, for a wire or channel; from any, for the time) or stands twice, dates can be read in
+   *     two ways, or no row can be read
+   * @throws IOException when a file can't be read
+   */
+  public static SeasonRecord read(Path seasonFolder, StationSheet sheet)
+      throws InputException, IOException {
+    List<RecordFile> files = RecordFiles.find(seasonFolder, sheet.layout().files());
+    return new RecordReader(sheet).read(files);
+  }
+
+  private SeasonRecord read(List<RecordFile> files) throws InputException, IOException {
+    Map<RecordFile, List<LogicalLine>> heads = new LinkedHashMap<>();
+    for (RecordFile file : files) {
+      heads.put(file, Head.of(file));
+    }
+    Map<RecordFile, FilePlan> plans = RecordPlanner.plan(wanted, sheet.layout(), heads);
+    FileReader reader = new FileReader(sheet, wanted, rows);
+    List<FileReading> readings = new ArrayList<>();
+    for (RecordFile file : files) {
+      List<LogicalLine> head = heads.get(file);
+      FilePlan plan = plans.get(file);
+      FileReading reading = plan == null ? reader.readNone(file, head) : reader.read(plan, head);
+      if (plan != null) {
+        refuseUnknownTimes(reading, plan);
+      }
+      readings.add(reading);
+    }
+    if (rows.size() == 0) {
+      throw nothing(readings);
+    }
+    int[] order = Joiner.join(rows, readings, sheet.utcOffset());
+    return new RecordBuilder(sheet, wanted, rows, readings)
+        .build(order, RecordDigest.sha256(files));
+  }
+
+  private static void refuseUnknownTimes(FileReading reading, FilePlan plan) throws InputException {
+    long bad = reading.ledger().lines(LineReason.BAD_TIME);
+    boolean noRow = reading.firstRow() == reading.endRow();
+    if (noRow && bad >= MANY_BAD_TIMES) {
+      throw new InputException(
+          Problem.inFile(
+              reading.file(),
+              "none of its times can be read; the first is "
+                  + LineLedger.quote(plan.form().example()),
+              "Add to record in station.json a time_format such as \"yyyy-MM-dd HH:mm:ss\", or"
+                  + " \"epoch-seconds\", that fits"));
+    }
+  }
+
+  private static InputException nothing(List<FileReading> readings) {
+    return new InputException(
+        readings.stream()
+            .map(
+                reading ->
+                    Problem.inFile(
+                        reading.file(),
+                        "no row of it can be read: " + found(reading),
+                        "A row has a time and as many fields as the header has names"))
+            .toList());
+  }
+
+  private static String found(FileReading reading) {
+    if (reading.lines() == 0) {
+      return "it is empty";
+    }
+    return reading.ledger().inOrder().stream()
+        .collect(
+            Collectors.groupingBy(
+                SetAside::reason, TreeMap::new, Collectors.summingLong(SetAside::lines)))
+        .entrySet()
+        .stream()
+        .map(entry -> entry.getValue() + " × " + entry.getKey().words())
+        .collect(Collectors.joining(", "));
+  }
+}
