@@ -4,8 +4,8 @@ package org.rimebook.depth;
  * How a wire stood to the others on one side of a hole, from the few readings next to it.
  *
  * @param offsetMm median of its depth less the mean of the others [mm]
- * @param stampMs median time of the readings [ms since epoch]
- * @param othersMm median of the others' mean depth [mm]
+ * @param stampMs mean time of the readings [ms since epoch]
+ * @param othersMm mean depth of the others [mm]
  * @param sdMm robust standard deviation of single offsets [mm]
  * @param readings readings taken
  */

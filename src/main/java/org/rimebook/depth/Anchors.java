@@ -12,14 +12,14 @@ final class Anchors {
   private static final long USUAL_SPAN_MS = 1_800_000;
   private static final int FEW_READINGS = 5;
   private static final int MOST_INTERVALS = 10;
-  private static final int MOST_READINGS = 61;
+  private static final int MOST_READINGS = 31;
 
   private final UsableRows rows;
   private final double[][] depthMm;
   private final PresentRuns[] runs;
+  private double stampSum;
+  private double othersSum;
   private final double[] offset = new double[MOST_READINGS];
-  private final double[] stamp = new double[MOST_READINGS];
-  private final double[] others = new double[MOST_READINGS];
 
   Anchors(UsableRows rows, double[][] depthMm, PresentRuns[] runs) {
     this.rows = rows;
@@ -76,9 +76,10 @@ final class Anchors {
     if (!rows.used(wire, index)) {
       return size;
     }
-    others[size] = meanMm(othersMask, index);
-    offset[size] = depthMm[wire][index] - others[size];
-    stamp[size] = rows.stampMs(index);
+    double others = meanMm(othersMask, index);
+    offset[size] = depthMm[wire][index] - others;
+    stampSum += rows.stampMs(index);
+    othersSum += others;
     return size + 1;
   }
 
@@ -95,8 +96,10 @@ final class Anchors {
 
   private Anchor anchor(int size) {
     double offsetMm = Robust.medianInPlace(offset, size);
-    double othersMm = Robust.medianInPlace(others, size);
-    double stampMs = Robust.medianInPlace(stamp, size);
-    return new Anchor(offsetMm, stampMs, othersMm, Robust.sdInPlace(offset, size), size);
+    double sdMm = Robust.sdInPlace(offset, size);
+    Anchor anchor = new Anchor(offsetMm, stampSum / size, othersSum / size, sdMm, size);
+    stampSum = 0;
+    othersSum = 0;
+    return anchor;
   }
 }

@@ -12,9 +12,9 @@ import java.util.function.IntToDoubleFunction;
  * (rain at any rate, a step that stays) never holds a spike, and neither does the first or last
  * reading of a run. The limit is k robust standard deviations of the local noise in the manner of
  * Hampel's identifier (Hampel 1974; Davies and Gather 1993), with three departures: the noise comes
- * from first differences, so that rain doesn't count as noise; it is the larger of the noise before
- * and after, so that the onset of wind isn't a row of spikes; and it has a floor, since quantised
- * calm readings have none.
+ * from second differences, so that steady rain doesn't count as noise; it is the larger of the
+ * noise before and after, so that the onset of wind isn't a row of spikes; and it has a floor,
+ * since quantised calm readings have none.
  */
 final class SpikeScreen {
 
@@ -23,14 +23,17 @@ final class SpikeScreen {
 
   private static final int SIDE = 5;
   private static final int LONGEST = 2;
-  private static final int NOISE_DIFFERENCES = 15;
-  private static final int LEAST_DIFFERENCES = 5;
+  private static final int NOISE_READINGS = 17;
+  private static final int LEAST_READINGS = 7;
   private static final int USUAL_SAMPLE = 10_000;
+
+  /** Second differences of independent noise have √6 times its standard deviation. */
+  private static final double MEDIAN_BEND_PER_NOISE = Math.sqrt(6) / Robust.SD_PER_MAD;
 
   private final double[] depthMm;
   private final IntToDoubleFunction floorMm;
   private final double usualNoiseMm;
-  private final double[] buffer = new double[NOISE_DIFFERENCES];
+  private final double[] side = new double[SIDE];
   private int from;
   private int to;
 
@@ -41,7 +44,7 @@ final class SpikeScreen {
   SpikeScreen(double[] depthMm, IntToDoubleFunction floorMm) {
     this.depthMm = depthMm;
     this.floorMm = floorMm;
-    this.usualNoiseMm = usualNoiseMm(depthMm);
+    this.usualNoiseMm = usualNoiseMm();
   }
 
   /**
@@ -88,46 +91,57 @@ final class SpikeScreen {
     if (least - neighbour <= floor) {
       return false;
     }
+    // The neighbours bound the stand-off from above, and are cheap to ask first.
+    if (!beyondNoise(least - neighbour, first, end)) {
+      return false;
+    }
     double before = sign * sideMedian(Math.max(from, first - SIDE), first);
     double after = sign * sideMedian(end, Math.min(to, end + SIDE));
     double standOff = least - Math.max(neighbour, Math.max(before, after));
-    return standOff > floor && standOff > LIMIT_SD * noiseMm(first, end);
+    return standOff > floor && beyondNoise(standOff, first, end);
   }
 
   private double sideMedian(int start, int end) {
-    System.arraycopy(depthMm, start, buffer, 0, end - start);
-    return Robust.medianInPlace(buffer, end - start);
+    System.arraycopy(depthMm, start, side, 0, end - start);
+    return Robust.medianInPlace(side, end - start);
   }
 
-  /** Noise of single readings [mm] around a stretch, without the stretch itself. */
-  private double noiseMm(int first, int end) {
-    int beforeFrom = Math.max(from, first - 1 - NOISE_DIFFERENCES);
-    int afterTo = Math.min(to, end + 1 + NOISE_DIFFERENCES);
-    double noise = Math.max(noiseWithinMm(beforeFrom, first), noiseWithinMm(end, afterTo));
-    return noise >= 0 ? noise : usualNoiseMm;
-  }
-
-  /** Noise from first differences among the readings; −1 when they are too few to tell. */
-  private double noiseWithinMm(int start, int end) {
-    int differences = end - start - 1;
-    if (differences < LEAST_DIFFERENCES) {
-      return -1;
+  /** Whether a stand-off exceeds the limit on both sides of a stretch, as far as they can tell. */
+  private boolean beyondNoise(double standOffMm, int first, int end) {
+    int beforeFrom = Math.max(from, first - NOISE_READINGS);
+    int afterTo = Math.min(to, end + NOISE_READINGS);
+    boolean beforeTells = first - beforeFrom >= LEAST_READINGS;
+    boolean afterTells = afterTo - end >= LEAST_READINGS;
+    double noiseMm = standOffMm / LIMIT_SD;
+    if (!beforeTells && !afterTells) {
+      return usualNoiseMm < noiseMm;
     }
-    for (int i = 0; i < differences; i++) {
-      buffer[i] = depthMm[start + i + 1] - depthMm[start + i];
-    }
-    return Robust.sdInPlace(buffer, differences) / Math.sqrt(2);
+    return (!beforeTells || quieterThan(noiseMm, beforeFrom, first))
+        && (!afterTells || quieterThan(noiseMm, end, afterTo));
   }
 
-  /** Noise over the whole season from evenly spread differences, for runs too short to tell. */
-  private static double usualNoiseMm(double[] depthMm) {
-    int size = depthMm.length;
-    int stride = Math.max(1, size / USUAL_SAMPLE);
-    int count = size < 2 ? 0 : (size - 2) / stride + 1;
-    double[] differences = new double[count];
+  /** Whether the median size of the second differences is below that of noise of a given size. */
+  private boolean quieterThan(double noiseMm, int start, int end) {
+    double limit = noiseMm * MEDIAN_BEND_PER_NOISE;
+    int below = 0;
+    for (int i = start + 1; i < end - 1; i++) {
+      below += Math.abs(bend(i)) < limit ? 1 : 0;
+    }
+    return 2 * below > end - start - 2;
+  }
+
+  private double bend(int index) {
+    return depthMm[index + 1] - 2 * depthMm[index] + depthMm[index - 1];
+  }
+
+  /** Noise over the whole season from evenly spread bends, for runs too short to tell. */
+  private double usualNoiseMm() {
+    int stride = Math.max(1, depthMm.length / USUAL_SAMPLE);
+    int count = depthMm.length < 3 ? 0 : (depthMm.length - 3) / stride + 1;
+    double[] bends = new double[count];
     for (int i = 0; i < count; i++) {
-      differences[i] = depthMm[i * stride + 1] - depthMm[i * stride];
+      bends[i] = Math.abs(bend(i * stride + 1));
     }
-    return count == 0 ? 0 : Robust.sdInPlace(differences, count) / Math.sqrt(2);
+    return count == 0 ? 0 : Robust.medianInPlace(bends, count) / MEDIAN_BEND_PER_NOISE;
   }
 }

@@ -14,7 +14,7 @@ import org.rimebook.record.SeasonRecord;
 final class UsableRows {
 
   /** Rows looked through for one that goes on from the last, before the segment is cut. */
-  private static final int STRAY_ROWS = 10;
+  private static final int STRAY_ROWS = 20;
 
   private final SeasonRecord record;
   private final WireDepths depths;

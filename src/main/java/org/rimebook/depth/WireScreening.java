@@ -16,6 +16,9 @@ final class WireScreening {
   /** Readings further apart than this many sampling intervals aren't compared; own choice. */
   static final int SPIKE_GAP_INTERVALS = 5;
 
+  /** Loggers resolve at least this [Hz]; larger steps are in the readings. Own choice. */
+  private static final double COARSEST_STEP_HZ = 1;
+
   private static final byte USED = (byte) Screening.USED.ordinal();
 
   private final Column column;
@@ -23,7 +26,9 @@ final class WireScreening {
   private final CalibrationSpans spans;
   private final double[] depthMm;
   private final byte[] screening;
-  private double stepHz = Double.POSITIVE_INFINITY;
+
+  /** Smallest change of frequency the record shows [Hz]: its resolution, where that matters. */
+  private double stepHz = COARSEST_STEP_HZ;
 
   /**
    * Converts a column to depth. No reading is screened yet but the missing ones.

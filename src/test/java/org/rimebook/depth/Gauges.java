@@ -5,7 +5,6 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -154,12 +153,5 @@ final class Gauges {
 
   static Interval minutes(long from, long to) {
     return Interval.of(START.plusMillis(from * MINUTE_MS), START.plusMillis(to * MINUTE_MS));
-  }
-
-  /** Every second entry swapped round, for tests that order doesn't matter. */
-  static Notebook reversed(Notebook notebook) {
-    List<Entry> entries = new ArrayList<>(notebook.history());
-    Collections.reverse(entries);
-    return new Notebook(entries, notebook.notes());
   }
 }
