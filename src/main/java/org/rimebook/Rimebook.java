@@ -1,10 +1,17 @@
 package org.rimebook;
 
+import org.rimebook.command.RimebookCommand;
+
 /** Entry point. */
 public final class Rimebook {
 
   private Rimebook() {}
 
-  /** Runs one command. */
-  public static void main(String[] arguments) {}
+  /** Runs one command and ends with its exit code. */
+  public static void main(String[] arguments) {
+    int code = RimebookCommand.commandLine().execute(arguments);
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
 }

@@ -34,10 +34,7 @@ class TotalsProperties {
       @ForAll @IntRange(min = 1, max = 30) int gapHours) {
     for (Resolution resolution : Resolution.values()) {
       Totals totals =
-          storm(from, lasts, rate)
-              .silent(gapFrom, gapFrom + gapHours)
-              .result()
-              .totals(resolution);
+          storm(from, lasts, rate).silent(gapFrom, gapFrom + gapHours).result().totals(resolution);
       assertThat(units(totals.daily())).isEqualTo(units(totals.hourly()));
       assertThat(totals.seasonUnits()).isEqualTo(units(totals.daily()));
       for (TotalRow day : totals.daily()) {

@@ -50,8 +50,7 @@ class TotalsTest {
 
   @Test
   void aGapInsideADayLeavesTheDayCompleteByDifference() {
-    Totals totals =
-        Bucket.every(10, 48).level(rain(5, 9, 1)).noise(0.02).silent(4, 8).totals();
+    Totals totals = Bucket.every(10, 48).level(rain(5, 9, 1)).noise(0.02).silent(4, 8).totals();
     assertThat(qualities(totals.hourly().subList(3, 9)))
         .containsExactly(
             Quality.GOOD,

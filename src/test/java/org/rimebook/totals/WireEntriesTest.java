@@ -16,8 +16,7 @@ import org.rimebook.notebook.Entry;
 class WireEntriesTest {
 
   private static Entry bad(double from, double to, String... wires) {
-    return new Entry.BadInterval(
-        header("b"), span(from, to), Set.of(wires), BadReason.WIRE_FAULT);
+    return new Entry.BadInterval(header("b"), span(from, to), Set.of(wires), BadReason.WIRE_FAULT);
   }
 
   private static Bucket rainy() {
@@ -48,8 +47,7 @@ class WireEntriesTest {
     assertThat(totals.hourly().get(5).quality()).isEqualTo(Quality.MISSING);
     assertThat(totals.hourly().get(6).accumulatedSinceMs()).hasValue(ms(4));
     assertThat(totals.hourly().get(5).completeness()).isEqualTo(0);
-    assertThat(totals.daily().get(0).catchUnits().orElseThrow() / 100.0)
-        .isCloseTo(5, within(0.1));
+    assertThat(totals.daily().get(0).catchUnits().orElseThrow() / 100.0).isCloseTo(5, within(0.1));
   }
 
   @Test

@@ -1,0 +1,70 @@
+package org.rimebook.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The program's command line. Without a command it makes the totals of a sample season. */
+@Command(
+    name = "rimebook",
+    mixinStandardHelpOptions = true,
+    usageHelpWidth = 100,
+    versionProvider = VersionProvider.class,
+    description =
+        "From the frequencies of a vibrating-wire precipitation gauge to hourly and daily totals.",
+    subcommands = {TotalsCommand.class, InspectCommand.class, NewCommand.class},
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rimebook new my-gauge-2024-25",
+      "      draft a station sheet from the header of the logger files in my-gauge-2024-25",
+      "  rimebook inspect my-gauge-2024-25",
+      "      what is in the season: sampling, coverage, gaps, wires, visits, lines not taken",
+      "  rimebook totals my-gauge-2024-25 --out tables",
+      "      write hourly.csv, daily.csv, season.json and datapackage.json into tables",
+      "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
+      "",
+      "Exit codes: 0 done; 1 the season opened but something couldn't be made;",
+      "2 wrong use; 3 the season can't be read."
+    })
+public final class RimebookCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  /** The command line, ready to execute arguments. */
+  public static CommandLine commandLine() {
+    CommandLine line = new CommandLine(new RimebookCommand());
+    line.setExecutionExceptionHandler(
+        (exception, commandLine, parsed) -> {
+          if (exception instanceof InputException input) {
+            printProblems(commandLine.getErr(), input);
+            return ExitCode.UNREADABLE;
+          }
+          throw exception;
+        });
+    return line;
+  }
+
+  static void printProblems(PrintWriter err, InputException input) {
+    for (Problem problem : input.problems()) {
+      err.println("rimebook: " + problem);
+    }
+    err.flush();
+  }
+
+  @Override
+  public Integer call() throws InputException {
+    Path samples = Path.of("sample-sets");
+    SampleRun run = new SampleRun(samples, Path.of("target", "sample-totals"));
+    if (!run.possible()) {
+      spec.commandLine().usage(spec.commandLine().getOut());
+      return ExitCode.WRONG_USE;
+    }
+    return run.run(spec.commandLine().getOut(), spec.commandLine().getErr());
+  }
+}

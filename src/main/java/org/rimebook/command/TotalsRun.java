@@ -1,0 +1,79 @@
+package org.rimebook.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.rimebook.export.SeasonExport;
+import org.rimebook.export.StationTime;
+import org.rimebook.season.Season;
+import org.rimebook.season.SeasonResult;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Interval;
+import org.rimebook.station.Problem;
+import org.rimebook.totals.Quality;
+import org.rimebook.totals.Resolution;
+import org.rimebook.totals.TotalRow;
+import org.rimebook.totals.Totals;
+
+/** Makes and writes the totals of one season, and says what came of it. */
+record TotalsRun(Path season, Path out, Resolution resolution) {
+
+  int run(PrintWriter print, PrintWriter err) throws InputException {
+    Season opened = Season.open(season);
+    for (Problem note : opened.notes()) {
+      err.println("rimebook: note: " + note);
+    }
+    SeasonResult result = SeasonResult.of(opened);
+    for (String alert : result.calibrations().alerts()) {
+      err.println("rimebook: alert: " + alert);
+    }
+    err.flush();
+    try {
+      Totals totals = SeasonExport.write(result, resolution, out);
+      print(print, opened, totals);
+      return ExitCode.DONE;
+    } catch (IOException e) {
+      err.println(
+          "rimebook: "
+              + out
+              + ": can't be written to ("
+              + e.getMessage()
+              + "). Name another folder with --out; nothing was left half-written");
+      err.flush();
+      return ExitCode.NOT_MADE;
+    }
+  }
+
+  private void print(PrintWriter print, Season opened, Totals totals) {
+    ZoneOffset offset = opened.sheet().utcOffset();
+    Interval first = totals.hourly().get(0).interval();
+    Interval last = totals.hourly().get(totals.hourly().size() - 1).interval();
+    print.println(
+        opened.sheet().name()
+            + ", "
+            + StationTime.iso(first.fromMs(), offset)
+            + " to "
+            + StationTime.iso(last.toMs(), offset));
+    print.println("season  " + resolution.toMm(totals.seasonUnits()) + " mm");
+    print.println("days    " + qualities(totals.daily().stream()));
+    print.println("hours   " + qualities(totals.hourly().stream()));
+    print.println(
+        "written " + out.resolve("hourly.csv") + ", daily.csv, season.json, datapackage.json");
+    print.flush();
+  }
+
+  private static String qualities(Stream<TotalRow> rows) {
+    Map<Quality, Long> count =
+        rows.collect(
+            Collectors.groupingBy(
+                TotalRow::quality, () -> new EnumMap<>(Quality.class), Collectors.counting()));
+    return count.entrySet().stream()
+        .map(e -> e.getValue() + " " + e.getKey().code())
+        .collect(Collectors.joining(", "));
+  }
+}

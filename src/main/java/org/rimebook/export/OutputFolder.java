@@ -1,0 +1,47 @@
+package org.rimebook.export;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Writes a set of text files into a folder so that each is there whole or not at all: every file is
+ * first written beside its place under a temporary name, and all are moved only once all are
+ * written.
+ */
+final class OutputFolder {
+
+  private OutputFolder() {}
+
+  static void write(Path folder, Map<String, String> textByName) throws IOException {
+    Files.createDirectories(folder);
+    Map<Path, Path> written = new LinkedHashMap<>();
+    try {
+      for (Map.Entry<String, String> file : textByName.entrySet()) {
+        Path temporary = Files.createTempFile(folder, "." + file.getKey(), ".part");
+        written.put(temporary, folder.resolve(file.getKey()));
+        Files.writeString(temporary, file.getValue(), StandardCharsets.UTF_8);
+      }
+      for (Map.Entry<Path, Path> move : written.entrySet()) {
+        move(move.getKey(), move.getValue());
+      }
+    } finally {
+      for (Path temporary : written.keySet()) {
+        Files.deleteIfExists(temporary);
+      }
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

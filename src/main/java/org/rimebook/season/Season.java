@@ -1,0 +1,112 @@
+package org.rimebook.season;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.notebook.NotebookReader;
+import org.rimebook.record.RecordReader;
+import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
+import org.rimebook.station.StationSheet;
+import org.rimebook.station.StationSheetReader;
+
+/**
+ * What a season folder holds.
+ *
+ * @param sheet the station sheet
+ * @param record the record, at least one row
+ * @param notebook the notebook; empty when there is none
+ * @param digests digests of the three
+ * @param notes what was met on reading and didn't stop it
+ */
+public record Season(
+    StationSheet sheet,
+    SeasonRecord record,
+    Notebook notebook,
+    Digests digests,
+    List<Problem> notes) {
+
+  /** Name of the station sheet in a season folder. */
+  public static final String STATION_FILE = "station.json";
+
+  /** Name of the notebook in a season folder. */
+  public static final String NOTEBOOK_FILE = "notebook.jsonl";
+
+  public Season {
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Digests of the inputs, SHA-256 in lower-case hexadecimal.
+   *
+   * @param record of the record's files, see {@link org.rimebook.record.Provenance#sha256()}
+   * @param station of the bytes of the station sheet
+   * @param notebook of the bytes of the notebook, of no bytes when there is none
+   */
+  public record Digests(String record, String station, String notebook) {}
+
+  /**
+   * Reads a season folder.
+   *
+   * @param folder the folder
+   * @throws InputException when it can't be read as a season, naming file, line and what to do
+   */
+  public static Season open(Path folder) throws InputException {
+    try {
+      byte[] station = stationBytes(folder);
+      StationSheetReader.Reading sheet =
+          StationSheetReader.read(Utf8.text(station, STATION_FILE), STATION_FILE);
+      byte[] log = bytesOrNone(folder.resolve(NOTEBOOK_FILE));
+      Notebook notebook = NotebookReader.read(Utf8.lenient(log), NOTEBOOK_FILE);
+      SeasonRecord record = RecordReader.read(folder, sheet.sheet());
+      List<Problem> notes = new ArrayList<>();
+      for (String member : sheet.unknownMembers()) {
+        notes.add(
+            Problem.inFile(
+                STATION_FILE,
+                "the member \"" + member + "\" isn't known to this version and has no effect",
+                "It is kept"));
+      }
+      notes.addAll(notebook.notes());
+      Digests digests =
+          new Digests(record.provenance().sha256(), Utf8.sha256(station), Utf8.sha256(log));
+      return new Season(sheet.sheet(), record, notebook, digests, notes);
+    } catch (IOException e) {
+      throw new InputException(
+          Problem.inFile(
+              folder.toString(),
+              "can't be read (" + e.getClass().getSimpleName() + ": " + e.getMessage() + ")",
+              "Check that the disk is there and that you may read it"));
+    }
+  }
+
+  private static byte[] stationBytes(Path folder) throws InputException, IOException {
+    if (!Files.isDirectory(folder)) {
+      throw new InputException(
+          Problem.inFile(
+              folder.toString(),
+              "isn't a folder",
+              "Name a season folder: one that holds station.json and records/"));
+    }
+    try {
+      return Files.readAllBytes(folder.resolve(STATION_FILE));
+    } catch (NoSuchFileException e) {
+      throw new InputException(
+          Problem.inFile(
+              folder.resolve(STATION_FILE).toString(),
+              "isn't there, so the wires and their calibrations aren't known",
+              "Run 'rimebook new "
+                  + folder
+                  + "' to have one drafted from the record's header, then enter what it marks"));
+    }
+  }
+
+  private static byte[] bytesOrNone(Path file) throws IOException {
+    return Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+  }
+}

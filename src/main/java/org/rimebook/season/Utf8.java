@@ -1,0 +1,44 @@
+package org.rimebook.season;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
+
+/** Bytes of the text files of a season folder. */
+final class Utf8 {
+
+  private Utf8() {}
+
+  /** Text of UTF-8 bytes, without a byte order mark. */
+  static String text(byte[] bytes, String file) throws InputException {
+    try {
+      return withoutMark(
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+    } catch (CharacterCodingException e) {
+      throw new InputException(
+          Problem.inFile(file, "isn't UTF-8 text", "Save it again with the encoding UTF-8"));
+    }
+  }
+
+  /** Text of UTF-8 bytes; damaged bytes become a replacement mark and spoil only their line. */
+  static String lenient(byte[] bytes) {
+    return withoutMark(new String(bytes, StandardCharsets.UTF_8));
+  }
+
+  private static String withoutMark(String text) {
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
+  static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java runtime has SHA-256", e);
+    }
+  }
+}
