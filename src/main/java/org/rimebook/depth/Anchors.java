@@ -1,5 +1,6 @@
 package org.rimebook.depth;
 
+import org.rimebook.depth.OffsetHabit.WireHabit;
 import org.rimebook.depth.PresentRuns.Hole;
 
 /**
@@ -17,11 +18,13 @@ final class Anchors {
   private final UsableRows rows;
   private final double[][] depthMm;
   private final PresentRuns[] runs;
+  private final WireHabit[] habits;
   private double stampSum;
   private double othersSum;
   private final double[] offset = new double[MOST_READINGS];
 
-  Anchors(UsableRows rows, double[][] depthMm, PresentRuns[] runs) {
+  Anchors(UsableRows rows, double[][] depthMm, PresentRuns[] runs, WireHabit[] habits) {
+    this.habits = habits;
     this.rows = rows;
     this.depthMm = depthMm;
     this.runs = runs;
@@ -76,22 +79,29 @@ final class Anchors {
     if (!rows.used(wire, index)) {
       return size;
     }
-    double others = meanMm(othersMask, index);
-    offset[size] = depthMm[wire][index] - others;
+    double expected = expectedMm(wire, othersMask, index);
+    offset[size] = depthMm[wire][index] - expected;
     stampSum += rows.stampMs(index);
-    othersSum += others;
+    othersSum += expected;
     return size + 1;
   }
 
-  /** Mean depth [mm] of the wires of a mask. */
-  double meanMm(int mask, int index) {
+  /**
+   * Depth [mm] the wires of a mask let expect of another, but for a constant: their mean, and the
+   * tilt that the difference of two of them tells.
+   */
+  double expectedMm(int wire, int othersMask, int index) {
     double sum = 0;
-    for (int wire = 0; wire < depthMm.length; wire++) {
-      if ((mask >>> wire & 1) != 0) {
-        sum += depthMm[wire][index];
+    for (int other = 0; other < depthMm.length; other++) {
+      if ((othersMask >>> other & 1) != 0) {
+        sum += depthMm[other][index];
       }
     }
-    return sum / Integer.bitCount(mask);
+    int count = Integer.bitCount(othersMask);
+    double slope = habits[wire].tiltSlope();
+    double tilt =
+        slope == 0 || count < 2 ? 0 : slope * OffsetHabit.differenceMm(depthMm, wire, index);
+    return sum / count + tilt;
   }
 
   private Anchor anchor(int size) {

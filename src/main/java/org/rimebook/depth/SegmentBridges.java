@@ -3,15 +3,16 @@ package org.rimebook.depth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.rimebook.depth.OffsetHabit.WireHabit;
 import org.rimebook.depth.PresentRuns.Hole;
 
 /**
  * Bridges every hole in the wires of one segment, so that the level can be the mean of all of them
  * throughout. In a hole a wire follows the mean of the others at its offset from them, which runs
- * straight from what it was before the hole to what it is after it; so the wire's absence makes no
- * step and lets no tilt through. A wire that comes back further off than is plausible has been
- * disturbed, and one with a new calibration says nothing across the change: both are set back onto
- * their old offset.
+ * straight from what it was before the hole to what it is after it, with the tilt between that
+ * {@link OffsetHabit} tells; so the wire's absence makes no step and lets no tilt through. A wire
+ * that comes back further off than is plausible has been disturbed, and one with a new calibration
+ * says nothing across the change: both are set back onto their old offset.
  *
  * <p>Holes are bridged from the short to the long, each by the wires that are there throughout.
  * Since neighbouring rows of a segment share a wire, there is always one more that can be bridged:
@@ -19,6 +20,14 @@ import org.rimebook.depth.PresentRuns.Hole;
  * to where it begins.
  */
 final class SegmentBridges {
+
+  /**
+   * Least change of a wire's offset over an absence that means it was disturbed [mm]; own choice.
+   */
+  private static final double LEAST_DISTURBANCE_MM = 1;
+
+  /** Usual changes of offset that make a disturbance; own choice. */
+  private static final double DISTURBANCE_SD = 8;
 
   /** Standard errors by which two medians may differ by chance; own choice. */
   private static final double CHANCE_SD = 5;
@@ -32,26 +41,26 @@ final class SegmentBridges {
   private final UsableRows rows;
   private final double[][] depthMm;
   private final Anchors anchors;
-  private final double[] limitMm;
+  private final WireHabit[] habits;
   private final PresentRuns[] runs;
   private final int first;
   private final int last;
 
   /**
    * @param depthMm depth [mm] by wire and index; changed within the segment
-   * @param limitMm by wire, the largest change of offset over a hole that still is tilt [mm]
+   * @param habits what to expect of each wire
    */
-  SegmentBridges(UsableRows rows, double[][] depthMm, double[] limitMm, int first, int last) {
+  SegmentBridges(UsableRows rows, double[][] depthMm, WireHabit[] habits, int first, int last) {
     this.rows = rows;
     this.depthMm = depthMm;
-    this.limitMm = limitMm;
+    this.habits = habits;
     this.first = first;
     this.last = last;
     this.runs = new PresentRuns[depthMm.length];
     for (int wire = 0; wire < depthMm.length; wire++) {
       runs[wire] = new PresentRuns(wire, first, last, rows);
     }
-    this.anchors = new Anchors(rows, depthMm, runs);
+    this.anchors = new Anchors(rows, depthMm, runs, habits);
   }
 
   /** Bridges every hole. */
@@ -125,7 +134,8 @@ final class SegmentBridges {
     boolean newCalibration =
         rows.calibration(hole.wire(), hole.first() - 1)
             != rows.calibration(hole.wire(), hole.last() + 1);
-    if (newCalibration || Math.abs(change) > plausibleChangeMm(hole.wire(), before, after)) {
+    if (newCalibration
+        || Math.abs(change) > plausibleChangeMm(hole.wire(), others, before, after)) {
       int end = runs[hole.wire()].runLast(hole.last() + 1);
       for (int i = hole.last() + 1; i <= end; i++) {
         depthMm[hole.wire()][i] -= change;
@@ -145,16 +155,18 @@ final class SegmentBridges {
 
   private void fill(Hole hole, int others, Line offset) {
     for (int i = hole.first(); i <= hole.last(); i++) {
-      depthMm[hole.wire()][i] = anchors.meanMm(others, i) + offset.at(rows.stampMs(i));
+      depthMm[hole.wire()][i] =
+          anchors.expectedMm(hole.wire(), others, i) + offset.at(rows.stampMs(i));
     }
   }
 
-  private double plausibleChangeMm(int wire, Anchor before, Anchor after) {
+  private double plausibleChangeMm(int wire, int others, Anchor before, Anchor after) {
     double scatterMm = Math.max(before.sdMm(), after.sdMm());
     double chanceMm =
         CHANCE_SD * Math.hypot(before.standardErrorMm(scatterMm), after.standardErrorMm(scatterMm));
-    double loadMm = CALIBRATION_SHARE * Math.abs(after.othersMm() - before.othersMm());
-    return limitMm[wire] + chanceMm + loadMm;
+    double loadMm = CALIBRATION_SHARE * Math.abs(after.expectedMm() - before.expectedMm());
+    double usualMm = DISTURBANCE_SD * habits[wire].usualChangeMm(Integer.bitCount(others));
+    return Math.max(LEAST_DISTURBANCE_MM, usualMm) + chanceMm + loadMm;
   }
 
   /** Level [mm] at an index of the segment, once it is bridged: the mean of the wires. */

@@ -1,5 +1,7 @@
 package org.rimebook.depth;
 
+import java.util.stream.IntStream;
+import org.rimebook.depth.OffsetHabit.WireHabit;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.StationSheet;
@@ -13,14 +15,6 @@ import org.rimebook.station.StationSheet;
  * keeps its water.
  */
 public final class WireCombiner {
-
-  /**
-   * Least change of a wire's offset over an absence that means it was disturbed [mm]; own choice.
-   */
-  static final double LEAST_DISTURBANCE_MM = 1;
-
-  /** Usual changes of offset that make a disturbance; own choice. */
-  static final double DISTURBANCE_SD = 8;
 
   private WireCombiner() {}
 
@@ -40,7 +34,7 @@ public final class WireCombiner {
             .toArray(CalibrationSpans[]::new);
     UsableRows rows = UsableRows.of(record, depths, spans, notebook);
     double[][] depthMm = usedDepthsMm(rows, depths);
-    double[] limitMm = limitsMm(rows, depthMm);
+    WireHabit[] habits = habits(rows, depthMm);
     double[] levelMm = new double[rows.size()];
     int first = 0;
     while (first < rows.size()) {
@@ -48,7 +42,7 @@ public final class WireCombiner {
       while (last + 1 < rows.size() && rows.segments()[last + 1] == rows.segments()[first]) {
         last++;
       }
-      SegmentBridges segment = new SegmentBridges(rows, depthMm, limitMm, first, last);
+      SegmentBridges segment = new SegmentBridges(rows, depthMm, habits, first, last);
       segment.bridge();
       for (int i = first; i <= last; i++) {
         levelMm[i] = segment.levelMm(i);
@@ -68,12 +62,8 @@ public final class WireCombiner {
     return depthMm;
   }
 
-  private static double[] limitsMm(UsableRows rows, double[][] depthMm) {
-    OffsetSpread spread = new OffsetSpread(rows, depthMm);
-    double[] limitMm = new double[depthMm.length];
-    for (int wire = 0; wire < limitMm.length; wire++) {
-      limitMm[wire] = Math.max(LEAST_DISTURBANCE_MM, DISTURBANCE_SD * spread.usualChangeMm(wire));
-    }
-    return limitMm;
+  private static WireHabit[] habits(UsableRows rows, double[][] depthMm) {
+    OffsetHabit habit = new OffsetHabit(rows, depthMm);
+    return IntStream.range(0, depthMm.length).mapToObj(habit::of).toArray(WireHabit[]::new);
   }
 }

@@ -137,7 +137,7 @@ class WireDepthStageTest {
 
   @Test
   void aFrequencyBelowTheTurningPointIsOutOfRangeThoughItsDepthLooksSound() {
-    // At 0.5 x f0 x A/B below f0 the parabola is back at zero: a dead wire that reads 0 Hz.
+    // Below its turning point the parabola rises again, so a dead wire can seem to hold water.
     long[] stamps = {60_000, 120_000};
     CalibrationCurve curve = CalibrationCurve.of(Gauges.IDEAL);
     double mirrored = curve.turningHz() - (curve.frequencyHz(200) - curve.turningHz());
