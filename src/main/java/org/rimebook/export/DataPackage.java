@@ -3,14 +3,12 @@ package org.rimebook.export;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.rimebook.station.Sha256;
 import org.rimebook.totals.Quality;
 
 /** Describes the tables as a Frictionless Data Package (specification 1.0). */
@@ -47,7 +45,7 @@ final class DataPackage {
     resource.put("mediatype", "text/csv");
     resource.put("encoding", "utf-8");
     resource.put("bytes", bytes.length);
-    resource.put("hash", "sha256:" + sha256(bytes));
+    resource.put("hash", "sha256:" + Sha256.hex(bytes));
     resource.putObject("dialect").put("delimiter", ",").put("lineTerminator", "\n");
     ObjectNode schema = resource.putObject("schema");
     ArrayNode fields = schema.putArray("fields");
@@ -68,14 +66,6 @@ final class DataPackage {
     if (column == TableColumn.QUALITY) {
       ArrayNode allowed = field.putObject("constraints").put("required", true).putArray("enum");
       Stream.of(Quality.values()).map(Quality::code).forEach(allowed::add);
-    }
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
     }
   }
 }

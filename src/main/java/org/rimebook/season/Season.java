@@ -12,6 +12,7 @@ import org.rimebook.record.RecordReader;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
+import org.rimebook.station.Sha256;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.StationSheetReader;
 
@@ -74,7 +75,7 @@ public record Season(
       }
       notes.addAll(notebook.notes());
       Digests digests =
-          new Digests(record.provenance().sha256(), Utf8.sha256(station), Utf8.sha256(log));
+          new Digests(record.provenance().sha256(), Sha256.hex(station), Sha256.hex(log));
       return new Season(sheet.sheet(), record, notebook, digests, notes);
     } catch (IOException e) {
       throw new InputException(

@@ -3,9 +3,6 @@ package org.rimebook.season;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 
@@ -32,13 +29,5 @@ final class Utf8 {
 
   private static String withoutMark(String text) {
     return text.startsWith("\uFEFF") ? text.substring(1) : text;
-  }
-
-  static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }
