@@ -1,6 +1,7 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
+import org.rimebook.depth.Robust;
 
 /**
  * How far the level wanders while nothing falls. Catch never lowers a level, so its falls over a
@@ -38,8 +39,8 @@ final class DryDrift {
     if (count < FEWEST) {
       return LEAST_MM2_PER_H;
     }
-    double sd = Robust.sdFromMagnitudes(falls, count);
-    double wander = (sd * sd - Robust.median(noise, count)) / 3;
+    double sd = Robust.sdFromMagnitudesInPlace(falls, count);
+    double wander = (sd * sd - Robust.medianInPlace(noise, count)) / 3;
     return Math.min(MOST_MM2_PER_H, Math.max(LEAST_MM2_PER_H, wander));
   }
 

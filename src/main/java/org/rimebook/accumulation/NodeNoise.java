@@ -1,6 +1,7 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
+import org.rimebook.depth.Robust;
 
 /**
  * How noisy the level is around each node, from the departures of nodes from the straight line
@@ -81,7 +82,7 @@ final class NodeNoise {
         steps[count++] = nodes.hours(i);
       }
     }
-    double step = count == 0 ? BLOCK_H : Robust.median(steps, count);
+    double step = count == 0 ? BLOCK_H : Robust.medianInPlace(steps, count);
     return Math.round(3_600_000 * Math.max(BLOCK_H, BLOCK_NODES * step));
   }
 
@@ -93,6 +94,6 @@ final class NodeNoise {
         magnitudes[count++] = departure[i];
       }
     }
-    return count < FEWEST ? fallback : Robust.sdFromMagnitudes(magnitudes, count);
+    return count < FEWEST ? fallback : Robust.sdFromMagnitudesInPlace(magnitudes, count);
   }
 }

@@ -1,5 +1,7 @@
 package org.rimebook.accumulation;
 
+import org.rimebook.depth.Robust;
+
 /**
  * How much slower noise averages out than if each node's were independent, as wind makes it: the
  * variance of quarter-hour means in dry time over what independent noise would leave.
@@ -42,7 +44,7 @@ final class NoiseCorrelation {
     if (count < FEWEST_BLOCKS) {
       return 1;
     }
-    double sd = Robust.sdFromMagnitudes(departures, count);
+    double sd = Robust.sdFromMagnitudesInPlace(departures, count);
     return Math.min(MOST, Math.max(1, sd * sd));
   }
 

@@ -240,6 +240,6 @@ final class Inspection {
 
   private void addNotes() {
     result.calibrations().alerts().forEach(alert -> line("alert", alert));
-    season.notes().forEach(note -> line("note", note.toString()));
+    result.notes().forEach(note -> line("note", note));
   }
 }

@@ -14,7 +14,6 @@ import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
-import org.rimebook.station.Problem;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
@@ -25,10 +24,10 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     Season opened = Season.open(season);
-    for (Problem note : opened.notes()) {
+    SeasonResult result = SeasonResult.of(opened);
+    for (String note : result.notes()) {
       err.println("rimebook: note: " + note);
     }
-    SeasonResult result = SeasonResult.of(opened);
     for (String alert : result.calibrations().alerts()) {
       err.println("rimebook: alert: " + alert);
     }

@@ -18,7 +18,6 @@ import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.season.SignOffState;
 import org.rimebook.season.Version;
-import org.rimebook.station.Problem;
 import org.rimebook.station.StationSheet;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Reason;
@@ -57,7 +56,7 @@ final class SeasonSummary {
     ArrayNode alerts = root.putArray("alerts");
     result.calibrations().alerts().forEach(alerts::add);
     ArrayNode notes = root.putArray("notes");
-    season.notes().stream().map(Problem::toString).forEach(notes::add);
+    result.notes().forEach(notes::add);
     return root;
   }
 

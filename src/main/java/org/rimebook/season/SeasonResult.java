@@ -1,6 +1,7 @@
 package org.rimebook.season;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.rimebook.accumulation.CatchEstimator;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.accumulation.Ruling;
@@ -11,6 +12,7 @@ import org.rimebook.depth.WireCombiner;
 import org.rimebook.depth.WireDepthStage;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
 import org.rimebook.totals.Evidence;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.Totals;
@@ -47,6 +49,12 @@ public record SeasonResult(
     List<Ruling> rulings = Rulings.of(season.notebook());
     CatchSeries series = CatchEstimator.estimate(season.record(), level, rulings);
     return new SeasonResult(season, calibrations, depths, level, rulings, series);
+  }
+
+  /** What was met on the way and didn't stop it, in the order of the stages. */
+  public List<String> notes() {
+    return Stream.concat(season.notes().stream().map(Problem::toString), depths.notes().stream())
+        .toList();
   }
 
   /** The totals at a resolution. */
