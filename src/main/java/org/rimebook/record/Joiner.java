@@ -32,12 +32,8 @@ final class Joiner {
 
   private static int[] byTime(Rows rows) {
     int[] order = new int[rows.size()];
-    boolean inOrder = true;
-    for (int row = 0; row < order.length; row++) {
-      order[row] = row;
-      inOrder &= row == 0 || rows.stampMs(row) >= rows.stampMs(row - 1);
-    }
-    if (inOrder) {
+    Arrays.setAll(order, row -> row);
+    if (rows.inOrder()) {
       return order;
     }
     return Arrays.stream(order)

@@ -5,16 +5,28 @@ import java.util.Arrays;
 /** Rows of the record as they are read, file after file, in primitive columns that grow. */
 final class Rows {
 
-  private static final int FIRST_CAPACITY = 1 << 14;
+  private static final int LEAST_CAPACITY = 1 << 10;
+  private static final int MOST_EXPECTED = 1 << 26;
 
   private final double[][] values;
-  private long[] stampsMs = new long[FIRST_CAPACITY];
-  private int[] lines = new int[FIRST_CAPACITY];
-  private short[] missing = new short[FIRST_CAPACITY];
+  private long[] stampsMs;
+  private int[] lines;
+  private short[] missing;
   private int size;
+  private boolean inOrder = true;
 
-  Rows(int columns) {
-    values = new double[columns][FIRST_CAPACITY];
+  /**
+   * No rows yet.
+   *
+   * @param columns values of a row
+   * @param expected rows to make room for; there may be more or fewer
+   */
+  Rows(int columns, long expected) {
+    int capacity = (int) Math.max(LEAST_CAPACITY, Math.min(expected, MOST_EXPECTED));
+    values = new double[columns][capacity];
+    stampsMs = new long[capacity];
+    lines = new int[capacity];
+    missing = new short[capacity];
   }
 
   /**
@@ -28,6 +40,7 @@ final class Rows {
     if (size == stampsMs.length) {
       grow();
     }
+    inOrder &= size == 0 || stampMs > stampsMs[size - 1];
     stampsMs[size] = stampMs;
     lines[size] = Math.toIntExact(line);
     missing[size] = (short) missingFields;
@@ -66,6 +79,16 @@ final class Rows {
 
   int missingFields(int row) {
     return missing[row];
+  }
+
+  /** Whether every row was later than the one before it, also of rows forgotten since. */
+  boolean inOrder() {
+    return inOrder;
+  }
+
+  /** A column as it stands; no value may be filled in after. */
+  Column column(int column) {
+    return Column.over(values[column], size);
   }
 
   int columns() {
