@@ -15,18 +15,21 @@ final class Joiner {
 
   private final Rows rows;
   private final List<FileReading> readings;
+  private final Wanted wanted;
 
-  private Joiner(Rows rows, List<FileReading> readings) {
+  private Joiner(Rows rows, List<FileReading> readings, Wanted wanted) {
+    this.wanted = wanted;
     this.rows = rows;
     this.readings = readings;
   }
 
   /** Indexes of the rows of the record, by time. */
-  static int[] join(Rows rows, List<FileReading> readings, ZoneOffset stationOffset) {
+  static int[] join(
+      Rows rows, List<FileReading> readings, Wanted wanted, ZoneOffset stationOffset) {
     int[] sorted = byTime(rows);
     boolean[] impossible = new ClockCheck(rows, readings, stationOffset).impossible(sorted);
     int[] possible = Arrays.stream(sorted).filter(row -> !impossible[row]).toArray();
-    Joiner joiner = new Joiner(rows, readings);
+    Joiner joiner = new Joiner(rows, readings, wanted);
     return joiner.withoutRepeats(possible);
   }
 
@@ -63,8 +66,9 @@ final class Joiner {
       double there = rows.value(column, first);
       if (here != there && !Double.isNaN(here) && !Double.isNaN(there)) {
         String place = firstFile.file() + ", line " + rows.line(first);
-        file.setAside(
-            rows, repeat, LineReason.CONFLICTING_ROW, here + " where " + place + " has " + there);
+        String detail =
+            wanted.values().get(column) + " " + here + " where " + place + " has " + there;
+        file.setAside(rows, repeat, LineReason.CONFLICTING_ROW, detail);
         return;
       }
     }

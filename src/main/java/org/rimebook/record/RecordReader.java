@@ -68,7 +68,7 @@ public final class RecordReader {
     if (rows.size() == 0) {
       throw nothing(readings);
     }
-    int[] order = Joiner.join(rows, readings, sheet.utcOffset());
+    int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
     return new RecordBuilder(sheet, wanted, rows, readings)
         .build(order, RecordDigest.sha256(files));
   }

@@ -84,14 +84,13 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
 
   /** Digits run together, or a count since 1970, when most stamps are numbers. */
   private static Optional<Kind> counted(List<String> stamps) {
+    DigitStamp digits = new DigitStamp(0);
+    if (readable(stamps.stream().mapToLong(digits::epochMs).toArray()) * 2 > stamps.size()) {
+      return Optional.of(Kind.DIGITS);
+    }
     List<String> numbers = stamps.stream().filter(Cells::isNumber).toList();
     if (numbers.size() * 2 <= stamps.size()) {
       return Optional.empty();
-    }
-    DigitStamp digits = new DigitStamp(0);
-    long read = readable(numbers.stream().mapToLong(digits::epochMs).toArray());
-    if (read * 2 > numbers.size()) {
-      return Optional.of(Kind.DIGITS);
     }
     double[] counts =
         numbers.stream()
