@@ -105,22 +105,23 @@ final class NumberReader {
    */
   private double quick(char[] text, int from, int end) {
     boolean negative = from < end && text[from] == '-';
+    int start = negative ? from + 1 : from;
+    int i = start;
     long digits = 0;
-    int count = 0;
-    int places = -1;
-    for (int i = negative ? from + 1 : from; i < end; i++) {
-      int digit = text[i] - '0';
-      if (digit >= 0 && digit <= 9) {
-        digits = digits * 10 + digit;
-        count++;
-        places += places >= 0 ? 1 : 0;
-      } else if (text[i] == decimal && decimalKnown && places < 0) {
-        places = 0;
-      } else {
-        return Double.NaN;
-      }
+    while (i < end && isDigit(text[i])) {
+      digits = digits * 10 + (text[i++] - '0');
     }
-    if (count == 0 || count >= POWERS_OF_TEN.length) {
+    int count = i - start;
+    int places = 0;
+    if (i < end && text[i] == decimal && decimalKnown) {
+      int point = i++;
+      while (i < end && isDigit(text[i])) {
+        digits = digits * 10 + (text[i++] - '0');
+      }
+      places = i - point - 1;
+      count += places;
+    }
+    if (i < end || count == 0 || count >= POWERS_OF_TEN.length) {
       return Double.NaN;
     }
     double value = places > 0 ? digits / POWERS_OF_TEN[places] : digits;

@@ -82,25 +82,31 @@ final class RecordBuilder {
   }
 
   private List<FileAccount> accounts(int[] order) {
-    BitSet used = new BitSet(rows.size());
     long[] missing = new long[readings.size()];
+    long[] used = new long[readings.size()];
+    BitSet rowsUsed = new BitSet();
+    int file = 0;
     for (int row : order) {
-      used.set(row);
-      missing[Joiner.fileOf(readings, row)] += rows.missingFields(row);
+      if (row < readings.get(file).firstRow() || row >= readings.get(file).endRow()) {
+        file = Joiner.fileOf(readings, row);
+      }
+      missing[file] += rows.missingFields(row);
+      used[file]++;
+      rowsUsed.set(row);
     }
     List<FileAccount> accounts = new ArrayList<>();
-    for (int file = 0; file < readings.size(); file++) {
-      accounts.add(account(readings.get(file), used, missing[file]));
+    for (int i = 0; i < readings.size(); i++) {
+      accounts.add(account(readings.get(i), rowsUsed, used[i], missing[i]));
     }
     return accounts;
   }
 
-  private FileAccount account(FileReading file, BitSet used, long missing) {
+  private FileAccount account(FileReading file, BitSet rowsUsed, long used, long missing) {
     BitSet lines = new BitSet();
-    for (int row = file.firstRow(); row < file.endRow(); row++) {
-      if (used.get(row)) {
-        lines.set(rows.line(row));
-      }
+    if (!file.joinedLines().isEmpty() || !file.unreadable().isEmpty()) {
+      rowsUsed.stream()
+          .filter(row -> row >= file.firstRow() && row < file.endRow())
+          .forEach(row -> lines.set(rows.line(row)));
     }
     long joinedLines =
         file.joinedLines().entrySet().stream()
@@ -112,7 +118,7 @@ final class RecordBuilder {
     return new FileAccount(
         file.file(),
         file.lines(),
-        lines.cardinality() + joinedLines,
+        used + joinedLines,
         file.ledger().inOrder(),
         missing,
         unreadable.subList(0, Math.min(MOST_NOTES, unreadable.size())),

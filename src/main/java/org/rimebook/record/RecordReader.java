@@ -54,7 +54,8 @@ public final class RecordReader {
     }
     Map<RecordFile, FilePlan> plans = RecordPlanner.plan(wanted, sheet.layout(), heads);
     Rows rows = new Rows(wanted.values().size(), expectedRows(heads));
-    FileReader reader = new FileReader(sheet, wanted, rows);
+    RecordDigest digest = RecordDigest.start(files);
+    LoggerFileReader reader = new LoggerFileReader(sheet, wanted, rows);
     List<FileReading> readings = new ArrayList<>();
     for (RecordFile file : files) {
       List<LogicalLine> head = heads.get(file);
@@ -69,8 +70,7 @@ public final class RecordReader {
       throw nothing(readings);
     }
     int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
-    return new RecordBuilder(sheet, wanted, rows, readings)
-        .build(order, RecordDigest.sha256(files));
+    return new RecordBuilder(sheet, wanted, rows, readings).build(order, digest.await());
   }
 
   /** Rows the files may hold, from their size and the length of their first lines. */

@@ -94,6 +94,7 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
       while (length > 0 && buffer[offset] == '\0') {
         offset++; // a reading written after a power failure keeps the zeros of the lost block
         length--;
+        garbled = length == 0;
       }
     }
     while (length > 0 && isBlank(buffer[offset])) {

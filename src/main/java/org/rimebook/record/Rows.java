@@ -14,6 +14,7 @@ final class Rows {
   private short[] missing;
   private int size;
   private boolean inOrder = true;
+  private long longestStepMs;
 
   /**
    * No rows yet.
@@ -40,7 +41,11 @@ final class Rows {
     if (size == stampsMs.length) {
       grow();
     }
-    inOrder &= size == 0 || stampMs > stampsMs[size - 1];
+    if (size > 0) {
+      long step = stampMs - stampsMs[size - 1];
+      inOrder &= step > 0;
+      longestStepMs = Math.max(longestStepMs, step);
+    }
     stampsMs[size] = stampMs;
     lines[size] = Math.toIntExact(line);
     missing[size] = (short) missingFields;
@@ -84,6 +89,11 @@ final class Rows {
   /** Whether every row was later than the one before it, also of rows forgotten since. */
   boolean inOrder() {
     return inOrder;
+  }
+
+  /** The longest step from a row to the next [ms], also of rows forgotten since. */
+  long longestStepMs() {
+    return longestStepMs;
   }
 
   /** A column as it stands; no value may be filled in after. */

@@ -11,13 +11,13 @@ import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 
 /** Reads the rows of one file after another. */
-final class FileReader {
+final class LoggerFileReader {
 
   private final StationSheet sheet;
   private final Wanted wanted;
   private final Rows rows;
 
-  FileReader(StationSheet sheet, Wanted wanted, Rows rows) {
+  LoggerFileReader(StationSheet sheet, Wanted wanted, Rows rows) {
     this.sheet = sheet;
     this.wanted = wanted;
     this.rows = rows;
