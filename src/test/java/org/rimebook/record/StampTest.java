@@ -142,6 +142,12 @@ class StampTest {
   }
 
   @Test
+  void aStrayStampOfAnotherShapeLeavesNothingOpen() throws Exception {
+    assertThat(read("2024-11-30 00:00:00", "1-10-00", "2024-11-30 00:10:00"))
+        .contains("2024-11-30T07:00:00Z", "2024-11-30T07:10:00Z");
+  }
+
+  @Test
   void theEvidenceMayStandFarDownTheFile() throws Exception {
     StringBuilder text = new StringBuilder(Season.HEADER);
     for (int minute = 0; minute < 3000; minute++) {
