@@ -60,7 +60,7 @@ final class LoggerFileReader {
     long lines = 0;
     String words;
     try (TextFile text = TextFile.open(file.path())) {
-      LogicalLines all = new LogicalLines(text.reader(), '\n', 1);
+      LogicalLines all = new LogicalLines(text.reader(), Fields.ANY, LogicalLines.JOIN_NONE);
       for (var next = all.next(); next.isPresent(); next = all.next()) {
         LogicalLine line = next.get();
         lines = line.number();

@@ -111,6 +111,19 @@ class DamageTest {
   }
 
   @Test
+  void everyLineOfATextThatIsNoRecordIsCounted() throws Exception {
+    SeasonRecord record =
+        Season.in(folder)
+            .file("0.csv", "\"not a\r\nrecord\"\n\n# at all")
+            .file("a.csv", H + Season.tenMinutes("2024-11-30", 0, 3))
+            .read();
+    assertThat(Season.setAside(record))
+        .startsWith(
+            "records/0.csv 1-2 UNREADABLE", "records/0.csv 3-3 BLANK", "records/0.csv 4-4 COMMENT");
+    assertThat(record.provenance().files().get(0).lines()).isEqualTo(4);
+  }
+
+  @Test
   void aBinaryFileBesideTheRecordIsAccountedFor() throws Exception {
     byte[] binary = new byte[5000];
     new java.util.Random(7).nextBytes(binary);
