@@ -11,7 +11,7 @@ package org.rimebook.practice.published;
  */
 public final class GaussianThreshold implements CatchMethod {
 
-  static final int SD_MIN = 5;
+  static final int SD_MIN = 3;
   static final double THRESHOLD_MM = 0.05;
 
   private static final double SD_MS = SD_MIN * 60_000.0;

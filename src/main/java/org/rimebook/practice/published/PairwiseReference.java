@@ -12,7 +12,11 @@ final class PairwiseReference {
   /** Far below what a wire resolves; keeps exact tenths on their side of a limit. */
   private static final double ROUNDING_MM = 1e-9;
 
+  /** Readings in an hour: how often three may disagree in a row before they start anew. */
+  private static final int PATIENCE = 12;
+
   private final double[] referenceMm;
+  private int disagreements;
 
   PairwiseReference(int wires) {
     referenceMm = new double[wires];
@@ -46,8 +50,9 @@ final class PairwiseReference {
       }
     }
     double agreed = tooLarge ? Double.NaN : agreed(Arrays.copyOf(counting, count), present);
-    boolean startAnew = count == 3 || tooLarge || !Double.isNaN(agreed);
-    if (startAnew) {
+    disagreements = count == 3 && Double.isNaN(agreed) ? disagreements + 1 : 0;
+    if (tooLarge || !Double.isNaN(agreed) || disagreements == PATIENCE) {
+      disagreements = 0;
       System.arraycopy(depthMm, 0, referenceMm, 0, depthMm.length);
     }
     return Double.isNaN(agreed) ? 0 : agreed;

@@ -12,11 +12,11 @@ package org.rimebook.practice.published;
  * <p>Ours, where they are silent. The depth before is each wire's depth when an increment was last
  * accepted, so that light precipitation adds up. When only one pair agrees, be it of two wires or
  * of three, the increment is that pair's mean. A wire that counts alone is believed when no other
- * has a reading, and waits otherwise. When three count and none agree, or an increment is too
- * large, nothing is recorded and all depths start anew. Negative increments move the depths and
- * aren't catch. A wire without a reading when depths start anew joins with its next one. The rule
- * on the spread of frequency within the hour needs frequencies and is left out. A gauge with more
- * than three wires is judged by its first three.
+ * has a reading, and waits otherwise. Three that count and of which none agree wait too, an hour at
+ * most; then, or when an increment is too large, nothing is recorded and all depths start anew.
+ * Negative increments move the depths and aren't catch. A wire without a reading when depths start
+ * anew joins with its next one. The rule on the spread of frequency within the hour needs
+ * frequencies and is left out. A gauge with more than three wires is judged by its first three.
  */
 public final class ThreeWirePairwise implements CatchMethod {
 

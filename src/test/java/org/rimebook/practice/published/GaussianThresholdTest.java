@@ -45,8 +45,8 @@ class GaussianThresholdTest {
 
   @Test
   void readingsWeighByTheirDistanceFromTheBoundary() {
-    // About 01:00: weight 1 for itself and exp(-0.5) for the two readings 5 min, one sd, away.
-    double[] minutes = {0, 55, 60, 65};
+    // About 01:00: weight 1 for itself and exp(-0.5) for the two readings 3 min, one sd, away.
+    double[] minutes = {0, 57, 60, 63};
     double[] level = {400, 400, 401, 403};
     double side = Math.exp(-0.5);
     double expected = (400 * side + 401 + 403 * side) / (1 + 2 * side) - 400;

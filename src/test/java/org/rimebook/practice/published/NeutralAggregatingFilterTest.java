@@ -44,7 +44,8 @@ class NeutralAggregatingFilterTest {
   void evaporationIsTakenOffThePrecipitation() {
     // Half a millimetre evaporates in the first hour, then two fall at once.
     WireLevels levels =
-        Depths.minutely(180, m -> 400 - 0.5 * Math.min(m, 60) / 60 + (m > 125 ? 2 : 0));
+        Depths.minutely(
+            180, m -> 400 - 0.01 * Math.min(Math.max(m - 10, 0), 50) + (m > 125 ? 2 : 0));
     assertThat(hourly(levels, 3)).containsExactly(new double[] {0, 0, 1.5}, within(1e-6));
   }
 }

@@ -42,8 +42,16 @@ class PairwiseReferenceTest {
   }
 
   @Test
-  void noPairThatAgreesGivesNothingAndStartsAnew() {
+  void threeThatDisagreeWaitUntilTheyAgree() {
     assertThat(take(101, 202, 303)).isZero();
+    assertThat(take(103, 203, 303)).isCloseTo(3, EXACT);
+  }
+
+  @Test
+  void threeThatDisagreeForAnHourStartAnew() {
+    for (int mark = 0; mark < 12; mark++) {
+      assertThat(take(101, 202, 303)).isZero();
+    }
     assertThat(take(101.5, 202.5, 303.5)).isCloseTo(0.5, EXACT);
   }
 
