@@ -7,7 +7,7 @@ import org.apache.commons.math3.random.Well19937c;
  * Sources of chance by name: one season seed gives every effect its own stream, so that adding an
  * effect leaves the draws of the others as they were.
  */
-final class Chance {
+public final class Chance {
 
   private static final long FNV_BASIS = 0xcbf29ce484222325L;
   private static final long FNV_PRIME = 0x100000001b3L;
@@ -15,7 +15,7 @@ final class Chance {
   private Chance() {}
 
   /** The stream of that name. Commons Math draws without platform mathematics. */
-  static RandomGenerator of(long seed, String stream) {
+  public static RandomGenerator of(long seed, String stream) {
     long hash = FNV_BASIS ^ seed;
     for (int i = 0; i < stream.length(); i++) {
       hash = (hash ^ stream.charAt(i)) * FNV_PRIME;

@@ -108,7 +108,7 @@ final class HardWinter {
   private static void wires(SeasonBuilder builder) {
     builder
         .depth(new Tilt(0.008, 310))
-        .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20))
+        .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20, 0))
         .depth(new SunDrift(0.7, 2_700_000))
         .depth(new WindNoise(0.02, 0.22, 0.4, 300_000))
         .depth(new Rattle(FIRST_VISIT, 5))

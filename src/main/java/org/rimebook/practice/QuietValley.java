@@ -43,7 +43,7 @@ final class QuietValley {
             .visit(new Visit(VISIT, false, Visit.depthMm(OIL_L, InventedGauge.ORIFICE_AREA_CM2)))
             .evaporation(new Evaporation(CLOCK.span("2024-04-05T00:00", "2024-05-01T00:00"), 0.12))
             .depth(new Tilt(0.004, 200))
-            .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20))
+            .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20, 0))
             .depth(new SunDrift(0.8, 3_600_000))
             .depth(new WindNoise(0.015, 0.2, 0.3, 300_000))
             .depth(new Rattle(VISIT, 4))

@@ -42,7 +42,7 @@ final class WindyRidge {
             .fell(Storms.simulated(weather, new StormClimate(5, 10, 1.3, 0.15), SEED).without(DRY))
             .charge(Visit.depthMm(3.6, InventedGauge.ORIFICE_AREA_CM2))
             .depth(new Tilt(0.006, 80))
-            .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20))
+            .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20, 0))
             .depth(new SunDrift(0.4, 1_800_000))
             .depth(new WindNoise(0.03, 0.25, 0.5, 240_000))
             .depth(new DriftingWire(CREEPING_WIRE, CREEP, 0.12))

@@ -85,7 +85,7 @@ public final class RealDailyPrecipitation {
             .fell(precipitation(seed))
             .charge(chargeMm)
             .depth(new Tilt(0.005, 140))
-            .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20))
+            .depth(new TemperatureCoefficient(-4e-5, 1e-5, 20, 0))
             .depth(new SunDrift(0.3, 1_800_000))
             .depth(new WindNoise(0.02, 0.2, 0.4, 300_000))
             .frequency(new Quantisation(0.01));

@@ -15,7 +15,7 @@ class TemperatureCoefficientReferenceTest {
   @Test
   void aSwingOfTwentyDegreesMovesAFullBucketByHalfAMillimetre() {
     Weather weather = Trial.weather();
-    double[] changeMm = Trial.change(new TemperatureCoefficient(-4e-5, 0, 5), 0, 600);
+    double[] changeMm = Trial.change(new TemperatureCoefficient(-4e-5, 0, 5, 0), 0, 600);
     for (int i = 1; i < changeMm.length; i++) {
       double swingDegC = weather.airTemperatureDegC(i) - weather.airTemperatureDegC(0);
       assertThat(changeMm[i] - changeMm[0]).isCloseTo(-0.48 / 20 * swingDegC, within(1e-9));

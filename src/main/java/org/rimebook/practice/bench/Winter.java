@@ -1,0 +1,138 @@
+package org.rimebook.practice.bench;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.practice.Climate;
+import org.rimebook.practice.DailyWave;
+import org.rimebook.practice.Evaporation;
+import org.rimebook.practice.Precipitation;
+import org.rimebook.practice.Quantisation;
+import org.rimebook.practice.ReadingNoise;
+import org.rimebook.practice.Sampling;
+import org.rimebook.practice.SeasonBuilder;
+import org.rimebook.practice.Spikes;
+import org.rimebook.practice.SunDrift;
+import org.rimebook.practice.TemperatureCoefficient;
+import org.rimebook.practice.Tilt;
+import org.rimebook.practice.Weather;
+import org.rimebook.station.Interval;
+import org.rimebook.station.StationSheet;
+
+/**
+ * One winter of a class: everything the class leaves open is drawn from the seed. A variant changes
+ * what it is about and nothing else.
+ *
+ * @param scenario the class
+ * @param variant what is otherwise
+ * @param seed seed; any number
+ * @param days length [d]; seasons read every few seconds last two months at most
+ */
+public record Winter(Scenario scenario, Variant variant, long seed, int days) {
+
+  /** Half a year [d]. */
+  public static final int HALF_A_YEAR = 182;
+
+  private static final int MOST_FAST_DAYS = 60;
+  private static final double WINDY_MS = 4;
+  private static final long FAST_MS = 20_000;
+  private static final long MINUTE_MS = 60_000;
+  private static final long HOUR_MS = 60 * MINUTE_MS;
+  private static final long DAY_MS = 24 * HOUR_MS;
+  private static final long EDGE_MS = 8 * HOUR_MS;
+  private static final Instant NOVEMBER = Instant.parse("2024-11-01T00:00:00Z");
+
+  /** The season. */
+  public MarkedSeason season() {
+    Draws draws = new Draws(seed, "bench/" + scenario.label());
+    long own = draws.seed();
+    StationSheet sheet = BenchGauge.drawn(draws);
+    Sampling sampling = sampling(sheet);
+    double windMs = draws.from(scenario.setting().windMs());
+    Climate climate =
+        new Climate(
+            draws.between(-2, 4),
+            draws.between(3, 9),
+            draws.between(2, 7.5),
+            draws.between(3, 6),
+            windMs);
+    Weather weather = Weather.simulated(sampling, sheet.utcOffset(), climate, own);
+    SeasonBuilder builder = new SeasonBuilder(sheet, weather, own);
+    Precipitation falling = new Sky(scenario, variant, seed).precipitation(weather, own);
+    falling = withoutEdges(falling, sampling.span());
+    builder.fell(falling).charge(draws.between(100, 300));
+    evaporation(builder, falling, new Draws(own, "bench/evaporation"));
+    wires(builder, new Draws(own, "bench/wires"));
+    Mishaps mishaps = new Mishaps(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"));
+    mishaps.add(scenario.setting().mishaps(), falling);
+    builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
+    builder.frequency(new Quantisation(inTurn(scenario.setting().counterHz())));
+    return new MarkedSeason(
+        builder.build(), new Notebook(mishaps.entries(), List.of()), windMs > WINDY_MS);
+  }
+
+  private <T> T inTurn(List<T> values) {
+    return values.get((int) Math.floorMod(seed, (long) values.size()));
+  }
+
+  private Sampling sampling(StationSheet sheet) {
+    Duration step = inTurn(scenario.setting().steps());
+    boolean fast = step.toMillis() < FAST_MS;
+    long offsetMs = sheet.utcOffset().getTotalSeconds() * 1000L;
+    long start = NOVEMBER.toEpochMilli() - offsetMs + sheet.dayStartsAt().toSecondOfDay() * 1000L;
+    long end = start + (fast ? Math.min(MOST_FAST_DAYS, days) : days) * DAY_MS;
+    return Sampling.every(step, new Interval(start, end));
+  }
+
+  private static Precipitation withoutEdges(Precipitation falling, Interval span) {
+    return falling
+        .without(new Interval(span.fromMs(), span.fromMs() + EDGE_MS))
+        .without(new Interval(span.toMs() - EDGE_MS, Math.addExact(span.toMs(), DAY_MS)));
+  }
+
+  /** On even seeds nothing evaporates while it falls, nor within an hour of it. */
+  private void evaporation(SeasonBuilder builder, Precipitation falling, Draws draws) {
+    double mmPerDay = draws.from(scenario.setting().evaporationMmPerDay());
+    if (mmPerDay == 0) {
+      return;
+    }
+    long from = Long.MIN_VALUE;
+    if (seed % 2 == 0) {
+      for (Interval wet : Sky.wetRuns(falling, HOUR_MS)) {
+        builder.evaporation(
+            new Evaporation(new Interval(from, Math.max(from, wet.fromMs())), mmPerDay));
+        from = wet.toMs();
+      }
+    }
+    builder.evaporation(new Evaporation(new Interval(from, Long.MAX_VALUE), mmPerDay));
+  }
+
+  private void wires(SeasonBuilder builder, Draws draws) {
+    double lagMs = seed % 3 == 0 ? draws.between(10, 40) * MINUTE_MS : 0;
+    double sunMm = draws.from(scenario.setting().sunMm());
+    builder
+        .depth(new Tilt(draws.between(0, 0.01), draws.between(0, 360)))
+        .depth(new TemperatureCoefficient(-4e-5, 1e-5, draws.between(0, 20), lagMs));
+    if (seed % 2 == 0) {
+      builder.depth(new DailyWave(sunMm));
+    } else {
+      builder.depth(new SunDrift(3 * sunMm, draws.between(20, 60) * MINUTE_MS));
+    }
+    builder.depth(noise(draws));
+  }
+
+  private ReadingNoise noise(Draws draws) {
+    ReadingNoise.Size size =
+        new ReadingNoise.Size(
+            draws.between(0.02, 0.045), draws.between(0.2, 0.35), draws.between(1.6, 2.4));
+    double common = seed % 4 == 2 ? draws.between(0.5, 0.7) : draws.between(0, 0.4);
+    double share = seed % 3 == 1 ? draws.between(0.2, 0.5) : 0;
+    double memoryMs = draws.between(1, 6) * MINUTE_MS;
+    return new ReadingNoise(
+        size.times(variant == Variant.DOUBLED_NOISE ? 2 : 1),
+        common,
+        new ReadingNoise.Memory(variant == Variant.AUTOREGRESSIVE ? 1 : share, memoryMs),
+        variant == Variant.HEAVY_TAILS ? ReadingNoise.Tails.HEAVY : ReadingNoise.Tails.NORMAL);
+  }
+}
