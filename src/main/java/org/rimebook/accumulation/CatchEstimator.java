@@ -15,6 +15,18 @@ public final class CatchEstimator {
 
   private static final int ROUNDS = 2;
 
+  /**
+   * A fall over a gap by more than this and what may have evaporated means that somebody or
+   * something was at the bucket, and what fell isn't known; our own choice, evaporation without oil
+   * reaching several millimetres a day (from memory).
+   */
+  private static final double DISTURBED_MM = 0.5;
+
+  private static final double EVAPORATED_MM_PER_H = 5.0 / 24;
+
+  /** A silence up to this long beside a visit belongs to it [ms]. */
+  private static final long JOINED_MS = 3_600_000;
+
   private final SeasonRecord record;
   private final List<Ruling> rulings;
   private final LevelNodes nodes;
@@ -109,15 +121,7 @@ public final class CatchEstimator {
               to,
               caughtMm,
               ends);
-      case GAP -> {
-        double variance = ends.startMm2() + ends.endMm2() + driftMm2PerH * nodes.hours(link);
-        boolean rose = rise > BEYOND * Math.sqrt(variance);
-        pieces.add(
-            rose ? CatchSeries.Kind.GAP_CATCH : CatchSeries.Kind.GAP_STILL,
-            to,
-            rose ? rise : 0,
-            ends);
-      }
+      case GAP -> addGap(link, ends, rise, driftMm2PerH);
       case LATE ->
           pieces.add(
               rise > 0 ? CatchSeries.Kind.LATE_CATCH : CatchSeries.Kind.GAP_STILL,
@@ -128,38 +132,48 @@ public final class CatchEstimator {
     }
   }
 
+  private void addGap(int link, CatchSeries.Ends ends, double riseMm, double driftMm2PerH) {
+    long to = nodes.timeMs()[link + 1];
+    double hours = nodes.hours(link);
+    double beyondMm = BEYOND * Math.sqrt(ends.startMm2() + ends.endMm2() + driftMm2PerH * hours);
+    if (riseMm > beyondMm) {
+      pieces.add(CatchSeries.Kind.GAP_CATCH, to, riseMm, ends);
+    } else if (-riseMm > beyondMm + DISTURBED_MM + EVAPORATED_MM_PER_H * hours) {
+      pieces.add(CatchSeries.Kind.UNKNOWN, to, 0);
+    } else {
+      pieces.add(CatchSeries.Kind.GAP_STILL, to, 0, ends);
+    }
+  }
+
   /**
    * Adds what the rulings say up to an instant the level doesn't compare across. What no ruling
    * covers is unknown, unless it is as short as the silence between readings may be.
    */
   private void addBreak(long toMs) {
     long fromMs = pieces.endMs();
+    CatchSeries.Kind last = CatchSeries.Kind.DRY_STEP;
     for (int r = RulingSearch.firstEndingAfter(rulings, fromMs); r < rulings.size(); r++) {
       Ruling ruling = rulings.get(r);
       if (ruling.interval().fromMs() >= toMs) {
         break;
       }
-      long from = Math.max(fromMs, ruling.interval().fromMs());
-      long to = Math.min(toMs, ruling.interval().toMs());
-      CatchSeries.Kind kind = kind(ruling.kind());
-      addUncovered(from, kind);
-      pieces.add(kind, to, ruling.givenMm());
+      if (ruling.kind() != Ruling.Kind.LATE) {
+        last = kind(ruling.kind());
+        addUncovered(Math.max(fromMs, ruling.interval().fromMs()), last);
+        pieces.add(last, Math.min(toMs, ruling.interval().toMs()), ruling.givenMm());
+      }
     }
-    boolean ruled = pieces.endMs() > fromMs;
-    addUncovered(toMs, ruled ? lastKind() : CatchSeries.Kind.DRY_STEP);
-  }
-
-  private CatchSeries.Kind lastKind() {
-    return kind(rulings.get(RulingSearch.firstEndingAfter(rulings, pieces.endMs() - 1)).kind());
+    addUncovered(toMs, last);
   }
 
   private void addUncovered(long toMs, CatchSeries.Kind neighbour) {
     long lengthMs = toMs - pieces.endMs();
     int row = Math.min(record.size() - 1, record.firstRowAtOrAfter(toMs));
-    boolean brief = lengthMs <= new NodeBuilder.GapLimit(record).at(row);
     boolean joins = neighbour == CatchSeries.Kind.VISIT || neighbour == CatchSeries.Kind.DRY_SPELL;
-    if (brief) {
-      pieces.add(joins ? neighbour : CatchSeries.Kind.DRY_STEP, toMs, 0);
+    if (joins && lengthMs <= JOINED_MS) {
+      pieces.add(neighbour, toMs, 0);
+    } else if (lengthMs <= new NodeBuilder.GapLimit(record).at(row)) {
+      pieces.add(CatchSeries.Kind.DRY_STEP, toMs, 0);
     } else {
       pieces.add(CatchSeries.Kind.UNKNOWN, toMs, 0);
     }
@@ -170,7 +184,7 @@ public final class CatchEstimator {
       case ESTIMATE -> CatchSeries.Kind.ESTIMATE;
       case VISIT -> CatchSeries.Kind.VISIT;
       case DRY -> CatchSeries.Kind.DRY_SPELL;
-      case LATE -> CatchSeries.Kind.UNKNOWN;
+      case LATE -> CatchSeries.Kind.LATE_CATCH;
     };
   }
 }

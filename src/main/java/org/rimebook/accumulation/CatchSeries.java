@@ -111,12 +111,40 @@ public final class CatchSeries {
         piece = last;
       } else if (kind[piece] == Kind.ESTIMATE) {
         variance += estimateVariance(piece, fromMs, toMs);
+      } else if (kind[piece] == Kind.UNKNOWN) {
+        variance += meanSquareMm2(overlapMs(piece, fromMs, toMs));
       } else if (kind[piece] == Kind.DRY_STEP) {
         variance += dryDriftMm2PerH * overlapMs(piece, fromMs, toMs) / 3_600_000.0;
       }
       piece++;
     }
     return Math.max(0, variance);
+  }
+
+  /**
+   * How much may be lacking where the catch isn't known: the mean square of what the season caught
+   * in all known stretches of that length, laid end to end.
+   */
+  private double meanSquareMm2(long lengthMs) {
+    double square = 0;
+    int stretches = 0;
+    double caughtMm = 0;
+    long stretchMs = 0;
+    for (int piece = 0; piece < size(); piece++) {
+      if (kind[piece] == Kind.UNKNOWN) {
+        continue;
+      }
+      caughtMm += catchMm[piece];
+      stretchMs += toMs(piece) - fromMs(piece);
+      if (stretchMs >= lengthMs) {
+        double share = lengthMs / (double) stretchMs;
+        square += caughtMm * caughtMm * share * share;
+        stretches++;
+        caughtMm = 0;
+        stretchMs = 0;
+      }
+    }
+    return stretches == 0 ? caughtMm * caughtMm : square / stretches;
   }
 
   /**

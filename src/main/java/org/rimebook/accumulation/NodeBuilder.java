@@ -48,7 +48,7 @@ final class NodeBuilder {
       while (nextRuling < rulings.size() && rulings.get(nextRuling).interval().toMs() <= stamp) {
         nextRuling++;
       }
-      if (inside(nextRuling, stamp)) {
+      if (inside(nextRuling, stamp) && !lastWord(nextRuling, i)) {
         continue;
       }
       if (lastIndex < 0) {
@@ -77,6 +77,32 @@ final class NodeBuilder {
   /** A stamp on the edge of a ruling is still evidence of the level outside. */
   private boolean inside(int ruling, long stamp) {
     return ruling < rulings.size() && rulings.get(ruling).interval().fromMs() < stamp;
+  }
+
+  /**
+   * A late catch that runs into the end of the record, or into a ruling across which the level
+   * doesn't compare, is measured by the reading inside it that lies nearest to that end.
+   */
+  private boolean lastWord(int ruling, int index) {
+    Ruling late = rulings.get(ruling);
+    if (late.kind() != Ruling.Kind.LATE) {
+      return false;
+    }
+    boolean last =
+        index + 1 == level.size() || record.stampMs(level.row(index + 1)) >= late.interval().toMs();
+    boolean first = index == 0 || record.stampMs(level.row(index - 1)) <= late.interval().fromMs();
+    boolean nothingAfter = index + 1 == level.size();
+    boolean nothingBefore = index == 0;
+    return (last && (nothingAfter || breaksAt(ruling + 1, late.interval().toMs())))
+        || (first && (nothingBefore || breaksAt(ruling - 1, late.interval().fromMs())));
+  }
+
+  private boolean breaksAt(int ruling, long epochMs) {
+    return ruling >= 0
+        && ruling < rulings.size()
+        && rulings.get(ruling).kind() != Ruling.Kind.LATE
+        && (rulings.get(ruling).interval().fromMs() == epochMs
+            || rulings.get(ruling).interval().toMs() == epochMs);
   }
 
   private void start(long stamp, int index) {
@@ -124,6 +150,9 @@ final class NodeBuilder {
     /** A silence up to this long is never a gap [ms]. */
     private static final long SHORTEST_GAP_MS = 600_000;
 
+    /** A silence longer than this always is a gap: an hour's total can't be told across it [ms]. */
+    private static final long LONGEST_SILENCE_MS = 5_400_000;
+
     private final List<SamplingRun> runs;
     private int run;
 
@@ -136,7 +165,8 @@ final class NodeBuilder {
       while (run + 1 < runs.size() && runs.get(run).lastRow() < row) {
         run++;
       }
-      return Math.max(SHORTEST_GAP_MS, runs.get(run).intervalMs() * 3 / 2);
+      long usual = runs.get(run).intervalMs() * 3 / 2;
+      return Math.min(LONGEST_SILENCE_MS, Math.max(SHORTEST_GAP_MS, usual));
     }
   }
 }

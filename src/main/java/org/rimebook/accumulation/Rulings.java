@@ -34,6 +34,42 @@ public final class Rulings {
     return List.copyOf(settled);
   }
 
+  /** Where entries contradict each other, in words: which holds and which has no effect there. */
+  public static List<String> contradictions(Notebook notebook) {
+    List<Entry> entries =
+        notebook.inForce().stream().filter(entry -> ruling(entry).isPresent()).toList();
+    List<String> words = new ArrayList<>();
+    for (int later = 0; later < entries.size(); later++) {
+      for (int earlier = 0; earlier < later; earlier++) {
+        contradiction(entries.get(earlier), entries.get(later)).ifPresent(words::add);
+      }
+    }
+    return words;
+  }
+
+  private static Optional<String> contradiction(Entry earlier, Entry later) {
+    Ruling first = ruling(earlier).orElseThrow();
+    Ruling second = ruling(later).orElseThrow();
+    boolean visit = first.kind() == Ruling.Kind.VISIT || second.kind() == Ruling.Kind.VISIT;
+    boolean agree = first.kind() == second.kind() && first.kind() != Ruling.Kind.ESTIMATE;
+    if (visit || agree || !first.interval().overlaps(second.interval())) {
+      return Optional.empty();
+    }
+    boolean laterHolds = second.kind().compareTo(first.kind()) <= 0;
+    Entry holds = laterHolds ? later : earlier;
+    Entry yields = laterHolds ? earlier : later;
+    return Optional.of(
+        "entries \""
+            + yields.header().id()
+            + "\" ("
+            + yields.kind()
+            + ") and \""
+            + holds.header().id()
+            + "\" ("
+            + holds.kind()
+            + ") overlap and contradict each other; the second holds there. Withdraw one");
+  }
+
   private static List<Ruling> ofKind(Notebook notebook, Ruling.Kind kind) {
     return notebook.inForce().stream()
         .map(Rulings::ruling)

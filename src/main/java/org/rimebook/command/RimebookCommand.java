@@ -62,7 +62,7 @@ public final class RimebookCommand implements Callable<Integer> {
     Path samples = Path.of("sample-sets");
     SampleRun run = new SampleRun(samples, Path.of("target", "sample-totals"));
     if (!run.possible()) {
-      spec.commandLine().usage(spec.commandLine().getOut());
+      spec.commandLine().usage(spec.commandLine().getErr());
       return ExitCode.WRONG_USE;
     }
     return run.run(spec.commandLine().getOut(), spec.commandLine().getErr());

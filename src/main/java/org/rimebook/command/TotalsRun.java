@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rimebook.export.SeasonExport;
@@ -24,6 +25,15 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     Season opened = Season.open(season);
+    if (amongTheRecord(opened)) {
+      err.println(
+          "rimebook: "
+              + out
+              + " holds logger files of the season; tables written there would be read as such."
+              + " Name another folder with --out");
+      err.flush();
+      return ExitCode.WRONG_USE;
+    }
     SeasonResult result = SeasonResult.of(opened);
     for (String note : result.notes()) {
       err.println("rimebook: note: " + note);
@@ -48,6 +58,13 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     }
   }
 
+  private boolean amongTheRecord(Season opened) {
+    Path target = out.toAbsolutePath().normalize();
+    return opened.record().provenance().files().stream()
+        .map(file -> season.resolve(file.file()).toAbsolutePath().normalize().getParent())
+        .anyMatch(target::equals);
+  }
+
   private void print(PrintWriter print, Season opened, Totals totals) {
     ZoneOffset offset = opened.sheet().utcOffset();
     Interval first = totals.hourly().get(0).interval();
@@ -58,7 +75,11 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
             + StationTime.iso(first.fromMs(), offset)
             + " to "
             + StationTime.iso(last.toMs(), offset));
-    print.println("season  " + resolution.toMm(totals.seasonUnits()) + " mm");
+    OptionalLong season = totals.seasonUnits();
+    print.println(
+        season.isPresent()
+            ? "season  " + resolution.toMm(season.getAsLong()) + " mm"
+            : "season  not known: no hour has a total");
     print.println("days    " + qualities(totals.daily().stream()));
     print.println("hours   " + qualities(totals.hourly().stream()));
     print.println(

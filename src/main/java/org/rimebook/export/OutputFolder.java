@@ -3,6 +3,7 @@ package org.rimebook.export;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -23,8 +24,8 @@ final class OutputFolder {
     Map<Path, Path> written = new LinkedHashMap<>();
     try {
       for (Map.Entry<String, String> file : textByName.entrySet()) {
-        Path temporary = Files.createTempFile(folder, "." + file.getKey(), ".part");
-        written.put(temporary, folder.resolve(file.getKey()));
+        Path temporary = folder.resolve("." + file.getKey() + ".part");
+        written.put(temporary, target(folder, file.getKey()));
         Files.writeString(temporary, file.getValue(), StandardCharsets.UTF_8);
       }
       for (Map.Entry<Path, Path> move : written.entrySet()) {
@@ -35,6 +36,14 @@ final class OutputFolder {
         Files.deleteIfExists(temporary);
       }
     }
+  }
+
+  private static Path target(Path folder, String name) throws IOException {
+    Path target = folder.resolve(name);
+    if (Files.isDirectory(target)) {
+      throw new FileSystemException(target.toString(), null, "a folder of that name is in the way");
+    }
+    return target;
   }
 
   private static void move(Path from, Path to) throws IOException {

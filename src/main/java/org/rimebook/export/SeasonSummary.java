@@ -83,9 +83,13 @@ final class SeasonSummary {
     node.put("from", iso(from));
     node.put("to", iso(to));
     node.put("resolution_mm", BigDecimal.valueOf(totals.resolution().mm()));
-    node.put("catch_mm", totals.resolution().toMm(totals.seasonUnits()));
-    double uncertainty = Math.sqrt(result.series().varianceMm2(from, to));
-    node.put("uncertainty_mm", new BigDecimal(TableCsv.decimal(uncertainty, 3)));
+    node.put("catch_mm", (BigDecimal) null);
+    node.put("uncertainty_mm", (BigDecimal) null);
+    if (totals.seasonUnits().isPresent()) {
+      double uncertainty = Math.sqrt(result.series().varianceMm2(from, to));
+      node.put("catch_mm", totals.resolution().toMm(totals.seasonUnits().getAsLong()));
+      node.put("uncertainty_mm", new BigDecimal(TableCsv.decimal(uncertainty, 3)));
+    }
     addQualities(node.putObject("hours_by_quality"), hourly);
     addQualities(node.putObject("days_by_quality"), totals.daily());
     Set<Reason> met = EnumSet.noneOf(Reason.class);
@@ -113,8 +117,7 @@ final class SeasonSummary {
       ObjectNode item = sampling.addObject();
       item.put("from", iso(record.stampMs(run.firstRow())));
       item.put("to", iso(record.stampMs(run.lastRow())));
-      item.put(
-          "interval_s", BigDecimal.valueOf(run.intervalMs()).movePointLeft(3).stripTrailingZeros());
+      item.put("interval_s", run.intervalMs() / 1000.0);
     }
     ArrayNode files = node.putArray("files");
     record.provenance().files().forEach(file -> addFile(files.addObject(), file));

@@ -1,7 +1,7 @@
 package org.rimebook.season;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.rimebook.accumulation.CatchEstimator;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.accumulation.Ruling;
@@ -12,11 +12,11 @@ import org.rimebook.depth.WireCombiner;
 import org.rimebook.depth.WireDepthStage;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.station.InputException;
-import org.rimebook.station.Problem;
 import org.rimebook.totals.Evidence;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.Totals;
 import org.rimebook.totals.TotalsBuilder;
+import org.rimebook.undercatch.Undercatch;
 
 /**
  * Everything computed from a season: a pure function of its sheet, record and notebook.
@@ -54,8 +54,12 @@ public record SeasonResult(
 
   /** What was met on the way and didn't stop it, in the order of the stages. */
   public List<String> notes() {
-    return Stream.concat(season.notes().stream().map(Problem::toString), depths.notes().stream())
-        .toList();
+    List<String> notes = new ArrayList<>();
+    season.notes().forEach(note -> notes.add(note.toString()));
+    notes.addAll(depths.notes());
+    notes.addAll(Rulings.contradictions(season.notebook()));
+    Undercatch.obstacle(season.sheet()).ifPresent(notes::add);
+    return List.copyOf(notes);
   }
 
   /** The totals at a resolution. */

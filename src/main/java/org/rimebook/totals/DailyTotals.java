@@ -17,18 +17,20 @@ import org.rimebook.undercatch.Phase;
 final class DailyTotals {
 
   private final Evidence evidence;
+  private final Resolution resolution;
   private final Clock clock;
   private final List<TotalRow> hourly;
   private final List<TotalRow> days = new ArrayList<>();
 
-  private DailyTotals(Evidence evidence, List<TotalRow> hourly) {
+  private DailyTotals(Evidence evidence, List<TotalRow> hourly, Resolution resolution) {
     this.evidence = evidence;
+    this.resolution = resolution;
     this.clock = Clock.of(evidence.sheet());
     this.hourly = hourly;
   }
 
-  static List<TotalRow> of(List<TotalRow> hourly, Evidence evidence) {
-    return new DailyTotals(evidence, hourly).days();
+  static List<TotalRow> of(List<TotalRow> hourly, Evidence evidence, Resolution resolution) {
+    return new DailyTotals(evidence, hourly, resolution).days();
   }
 
   private List<TotalRow> days() {
@@ -95,11 +97,13 @@ final class DailyTotals {
     if (units > 0) {
       reasons.remove(Reason.TRACE);
     }
-    double variance = evidence.series().varianceMm2(since, interval.toMs());
+    if (hours.size() * Clock.HOUR_MS < Clock.DAY_MS) {
+      reasons.add(Reason.RECORD_EDGE);
+    }
     return new TotalRow(
         interval,
         OptionalLong.of(units),
-        OptionalDouble.of(Math.sqrt(variance)),
+        OptionalDouble.of(uncertaintyMm(hours, new Interval(since, interval.toMs()))),
         quality(hours, interval),
         completeness(hours),
         wires(hours),
@@ -107,6 +111,19 @@ final class DailyTotals {
         accumulated ? OptionalLong.empty() : adjusted(hours),
         accumulated ? Optional.empty() : phase(hours),
         reasons);
+  }
+
+  /** From the levels at its ends; hours the wires disagree over bring their doubt along. */
+  private double uncertaintyMm(List<TotalRow> hours, Interval held) {
+    double variance =
+        evidence.series().varianceMm2(held.fromMs(), held.toMs())
+            + resolution.roundingVarianceMm2();
+    for (TotalRow hour : hours) {
+      if (hour.quality() == Quality.SUSPECT) {
+        variance += Math.pow(hour.uncertaintyMm().orElse(0), 2);
+      }
+    }
+    return Math.sqrt(variance);
   }
 
   private Quality quality(List<TotalRow> hours, Interval interval) {

@@ -11,6 +11,7 @@ import org.rimebook.notebook.Entry;
 import org.rimebook.record.SamplingRun;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Wire;
 
 /** What the readings of consecutive hours are like: cover, wires, screening, weather. */
 final class HourReadings {
@@ -132,7 +133,7 @@ final class HourReadings {
 
   private void readEntries() {
     for (Entry entry : evidence.notebook().inForce()) {
-      if (entry instanceof Entry.BadInterval bad && bad.interval().overlaps(span)) {
+      if (entry instanceof Entry.BadInterval bad && bears(bad)) {
         int last = hourOf(bad.interval().toMs() - 1);
         for (int h = Math.max(0, hourOf(bad.interval().fromMs())); h <= last; h++) {
           reasons.get(h).add(Reason.BAD_INTERVAL);
@@ -142,6 +143,14 @@ final class HourReadings {
     for (int h = 0; h < hours; h++) {
       addWireReasons(h);
     }
+  }
+
+  /** Whether an entry leaves out any wire of the sheet in any hour of the record. */
+  private boolean bears(Entry.BadInterval bad) {
+    boolean known =
+        bad.wires().isEmpty()
+            || evidence.sheet().wires().stream().map(Wire::name).anyMatch(bad.wires()::contains);
+    return known && bad.interval().overlaps(span);
   }
 
   private void addWireReasons(int h) {

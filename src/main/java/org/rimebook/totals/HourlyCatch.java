@@ -33,11 +33,12 @@ final class HourlyCatch {
    *
    * @param series the pieces
    * @param span from the start of the first hour to the end of the last
+   * @param firstIntervalMs sampling interval that the first reading closes [ms]
    */
-  static HourCatch[] of(CatchSeries series, Interval span) {
+  static HourCatch[] of(CatchSeries series, Interval span, long firstIntervalMs) {
     HourlyCatch hourly = new HourlyCatch(series, span.fromMs(), (int) (span.lengthMs() / HOUR_MS));
-    hourly.edge(span.fromMs(), series.fromMs(0));
-    hourly.edge(series.toMs(series.size() - 1), span.toMs());
+    hourly.edge(span.fromMs(), series.fromMs(0), firstIntervalMs);
+    hourly.edge(series.toMs(series.size() - 1), span.toMs(), 0);
     for (int piece = 0; piece < series.size(); piece++) {
       hourly.distribute(piece);
     }
@@ -49,8 +50,8 @@ final class HourlyCatch {
     return (int) ((epochMs - firstHourMs) / HOUR_MS);
   }
 
-  private void edge(long fromMs, long toMs) {
-    if (toMs - fromMs > TOLERANCE_MS) {
+  private void edge(long fromMs, long toMs, long intervalMs) {
+    if (toMs - fromMs > Math.max(TOLERANCE_MS, intervalMs)) {
       HourCatch hour = hours[hourOf(fromMs)];
       hour.unknownMs += toMs - fromMs;
       hour.reasons.add(Reason.RECORD_EDGE);
@@ -59,9 +60,7 @@ final class HourlyCatch {
 
   private void distribute(int piece) {
     boolean late =
-        series.kind(piece).timingUnknown()
-            && series.catchMm(piece) > 0
-            && accumulates(series.fromMs(piece), series.toMs(piece), series.catchMm(piece));
+        series.kind(piece).timingUnknown() && series.catchMm(piece) > 0 && accumulates(piece);
     long length = series.toMs(piece) - series.fromMs(piece);
     for (int h = hourOf(series.fromMs(piece)); h <= hourOf(series.toMs(piece) - 1); h++) {
       long start = Math.max(series.fromMs(piece), firstHourMs + h * HOUR_MS);
@@ -77,13 +76,17 @@ final class HourlyCatch {
    * Gives a total of unknown timing to the last hour it may have fallen in, and ties the hours
    * before it to that one. False when it lies inside one hour or about one edge of hours.
    */
-  private boolean accumulates(long fromMs, long toMs, double catchMm) {
-    int first = hourOf(fromMs + TOLERANCE_MS);
-    int last = hourOf(toMs - 1 - TOLERANCE_MS);
+  private boolean accumulates(int piece) {
+    long fromMs = series.fromMs(piece);
+    long toMs = series.toMs(piece);
+    boolean gap = series.kind(piece) == CatchSeries.Kind.GAP_CATCH;
+    long toleranceMs = gap ? TOLERANCE_MS : 0;
+    int first = hourOf(fromMs + toleranceMs);
+    int last = hourOf(toMs - 1 - toleranceMs);
     if (hourOf(fromMs) == hourOf(toMs - 1) || last < first) {
       return false;
     }
-    hours[last].catchMm += catchMm;
+    hours[last].catchMm += series.catchMm(piece);
     if (last > first) {
       int from = hours[first].accumulatedFrom;
       for (int h = from; h <= last; h++) {

@@ -36,6 +36,14 @@ public enum Resolution {
     return decimals;
   }
 
+  /**
+   * Variance that printing adds to a total [mm²]: it is the difference of two running totals, each
+   * rounded, hence off by up to half a unit (rectangular, JCGM 100:2008, 4.3.7).
+   */
+  double roundingVarianceMm2() {
+    return mm * mm / 6;
+  }
+
   /** A depth in whole units of the resolution, halves away from zero. */
   long units(double depthMm) {
     return Math.round(depthMm / mm);

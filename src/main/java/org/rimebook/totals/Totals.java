@@ -1,6 +1,7 @@
 package org.rimebook.totals;
 
 import java.util.List;
+import java.util.OptionalLong;
 
 /**
  * The totals of a season.
@@ -16,8 +17,18 @@ public record Totals(Resolution resolution, List<TotalRow> hourly, List<TotalRow
     daily = List.copyOf(daily);
   }
 
-  /** The season's catch in whole units: the sum of the hours and of the days that have a total. */
-  public long seasonUnits() {
-    return hourly.stream().mapToLong(row -> row.catchUnits().orElse(0)).sum();
+  /**
+   * The season's catch in whole units: the sum of the hours, and of the days, that have a total;
+   * empty when none has.
+   */
+  public OptionalLong seasonUnits() {
+    return hourly.stream()
+        .map(TotalRow::catchUnits)
+        .filter(OptionalLong::isPresent)
+        .mapToLong(OptionalLong::getAsLong)
+        .boxed()
+        .reduce(Long::sum)
+        .map(OptionalLong::of)
+        .orElse(OptionalLong.empty());
   }
 }

@@ -22,6 +22,7 @@ public final class TotalsBuilder {
   private final Interval span;
   private final HourCatch[] hours;
   private final HourReadings readings;
+  private final WireAgreement agreement;
   private final Optional<Undercatch> undercatch;
 
   private TotalsBuilder(Evidence evidence, Resolution resolution) {
@@ -30,17 +31,30 @@ public final class TotalsBuilder {
     CatchSeries series = evidence.series();
     Clock clock = Clock.of(evidence.sheet());
     long last = series.toMs(series.size() - 1);
+    long intervalMs = Math.min(HOUR_MS, evidence.record().sampling().get(0).intervalMs());
     this.span =
-        new Interval(clock.hourStart(series.fromMs(0)), clock.hourStart(last - 1) + HOUR_MS);
-    this.hours = HourlyCatch.of(series, span);
+        new Interval(
+            firstHour(clock, series.fromMs(0), intervalMs), clock.hourStart(last - 1) + HOUR_MS);
+    this.hours = HourlyCatch.of(series, span, intervalMs);
+    this.agreement = WireAgreement.of(evidence, span);
     this.readings = HourReadings.of(evidence, span);
     this.undercatch = Undercatch.of(evidence.sheet());
+  }
+
+  /**
+   * The first hour a record touches: that of its first reading, which closes a sampling interval,
+   * unless the interval is short beside an hour or a day starts at the reading.
+   */
+  private static long firstHour(Clock clock, long firstStampMs, long intervalMs) {
+    boolean opens =
+        intervalMs <= HourlyCatch.TOLERANCE_MS || clock.dayStart(firstStampMs) == firstStampMs;
+    return clock.hourStart(opens ? firstStampMs : firstStampMs - intervalMs);
   }
 
   /** The totals of a season, a pure function of the evidence. */
   public static Totals build(Evidence evidence, Resolution resolution) {
     List<TotalRow> hourly = new TotalsBuilder(evidence, resolution).hourly();
-    List<TotalRow> daily = DailyTotals.of(hourly, evidence);
+    List<TotalRow> daily = DailyTotals.of(hourly, evidence, resolution);
     return new Totals(resolution, hourly, daily);
   }
 
@@ -80,15 +94,17 @@ public final class TotalsBuilder {
     long since = span.fromMs() + hour.accumulatedFrom * HOUR_MS;
     Set<Reason> reasons = EnumSet.copyOf(readings.reasons(h));
     reasons.addAll(hour.reasons);
-    if (units.isPresent() && units.getAsLong() == 0 && hour.catchMm > resolution.mm() / 100) {
+    boolean total = units.isPresent();
+    if (total && units.getAsLong() == 0 && hour.catchMm > resolution.mm() / 100) {
       reasons.add(Reason.TRACE);
     }
-    boolean total = units.isPresent();
-    double variance = evidence.series().varianceMm2(since, start + HOUR_MS);
+    if (total && agreement.broken(h)) {
+      reasons.add(Reason.WIRES_DISAGREE);
+    }
     return new TotalRow(
         new Interval(start, start + HOUR_MS),
         units,
-        total ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty(),
+        total ? OptionalDouble.of(uncertaintyMm(h, since)) : OptionalDouble.empty(),
         quality(h),
         readings.completeness(h),
         wires(h),
@@ -96,6 +112,15 @@ public final class TotalsBuilder {
         adjustedUnits,
         total && units.getAsLong() > 0 ? phase(h) : Optional.empty(),
         reasons);
+  }
+
+  /** Wires that disagree by d leave the truth anywhere within d (JCGM 100:2008, 4.3.7). */
+  private double uncertaintyMm(int h, long sinceMs) {
+    long endMs = span.fromMs() + (h + 1) * HOUR_MS;
+    double variance =
+        evidence.series().varianceMm2(sinceMs, endMs) + resolution.roundingVarianceMm2();
+    double spread = agreement.broken(h) ? agreement.spreadMm(h) : 0;
+    return Math.sqrt(variance + spread * spread / 12);
   }
 
   private Quality quality(int h) {
@@ -106,7 +131,10 @@ public final class TotalsBuilder {
     if (hour.unknownMs > HourlyCatch.TOLERANCE_MS) {
       return Quality.POOR;
     }
-    if (hour.estimated) {
+    if (agreement.broken(h)) {
+      return Quality.SUSPECT;
+    }
+    if (hour.estimated || readings.completeness(h) == 0) {
       return Quality.ESTIMATE;
     }
     return readings.reasons(h).contains(Reason.ONE_WIRE) ? Quality.UNCHECKED : Quality.GOOD;

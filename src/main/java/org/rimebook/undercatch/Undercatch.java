@@ -14,6 +14,9 @@ import org.rimebook.station.StationSheet;
  */
 public record Undercatch(CatchEfficiency efficiency, double windHeightM, double rimHeightM) {
 
+  /** No hour's mean wind near the ground is stronger; our own choice, above any record gust. */
+  private static final double STRONGEST_MEAN_WIND_MS = 120;
+
   /**
    * The adjustment for a station; empty when the sheet doesn't settle it: the wind shield has no
    * published function, there is no wind or no air temperature, or the height of the anemometer or
@@ -38,6 +41,23 @@ public record Undercatch(CatchEfficiency efficiency, double windHeightM, double 
         : Optional.empty();
   }
 
+  /** Why there is no adjustment although there is wind, in words; empty when there is one. */
+  public static Optional<String> obstacle(StationSheet sheet) {
+    Optional<Channel> wind = sheet.channel(Channel.WIND_SPEED);
+    if (wind.isEmpty() || of(sheet).isPresent()) {
+      return Optional.empty();
+    }
+    String lacking =
+        CatchEfficiency.of(sheet.gauge().windShield()).isEmpty()
+            ? "a wind_shield with a published function"
+            : sheet.channel(Channel.AIR_TEMPERATURE).isEmpty()
+                ? "an air_temperature channel"
+                : wind.get().heightM().isEmpty()
+                    ? "the height_m of the wind channel"
+                    : "a rim_height_m above the roughness of snow (0.01 m)";
+    return Optional.of("adjusted_mm stays empty: the station sheet lacks " + lacking);
+  }
+
   /**
    * What would have been caught without wind. For one interval of accumulation (an hour), never for
    * a day with its mean wind.
@@ -46,10 +66,11 @@ public record Undercatch(CatchEfficiency efficiency, double windHeightM, double 
    * @param windMs mean wind speed at the anemometer [m/s]
    * @param airTempC mean air temperature [°C]
    * @return the adjusted catch [mm], not below {@code catchMm} when that is positive; empty when an
-   *     input is NaN or the wind is negative
+   *     input is NaN, or the wind is negative or stronger than any hour's mean can be
    */
   public OptionalDouble adjustedMm(double catchMm, double windMs, double airTempC) {
-    if (Double.isNaN(catchMm) || Double.isNaN(airTempC) || !(windMs >= 0)) {
+    boolean wind = windMs >= 0 && windMs <= STRONGEST_MEAN_WIND_MS;
+    if (Double.isNaN(catchMm) || Double.isNaN(airTempC) || !wind) {
       return OptionalDouble.empty();
     }
     double atRimMs =

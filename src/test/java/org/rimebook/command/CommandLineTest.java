@@ -87,6 +87,24 @@ class CommandLineTest {
   }
 
   @Test
+  void aFolderInTheWayKeepsAllTablesAsTheyWere() throws IOException {
+    Files.writeString(folder.resolve("hourly.csv"), "mine");
+    Files.createDirectory(folder.resolve("season.json"));
+    Terminal run = Terminal.run("totals", SEASON, "--out", folder);
+    assertThat(run.code()).isEqualTo(ExitCode.NOT_MADE);
+    assertThat(run.err()).contains("season.json", "in the way");
+    assertThat(Copies.bytes(folder)).containsOnlyKeys("hourly.csv").containsValue("mine");
+  }
+
+  @Test
+  void tablesAreNotWrittenAmongTheLoggerFiles() throws IOException {
+    Path season = Copies.of(SEASON, folder.resolve("season"));
+    Terminal run = Terminal.run("totals", season, "--out", season.resolve("records"));
+    assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+    assertThat(Copies.bytes(season)).isEqualTo(Copies.bytes(SEASON));
+  }
+
+  @Test
   void aDamagedNotebookLineIsNotedAndTheRestCounts() throws IOException {
     Path season = Copies.of(SEASON, folder.resolve("season"));
     Path notebook = season.resolve("notebook.jsonl");

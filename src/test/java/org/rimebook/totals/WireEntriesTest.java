@@ -57,4 +57,20 @@ class WireEntriesTest {
         rainy().entry(bad(4, 7)).entry(new Entry.Withdrawal(header("w"), "b")).totals();
     assertThat(withdrawn).isEqualTo(with);
   }
+
+  @Test
+  void anEntryAboutAWireTheGaugeDoesNotHaveChangesNothing() {
+    assertThat(rainy().entry(bad(4, 7, "w9")).totals()).isEqualTo(rainy().totals());
+  }
+
+  @Test
+  void wiresThatDisagreeAreSuspectAndTheTotalStands() {
+    Totals totals = rainy().pull(1, 12.5, 6).totals();
+    TotalRow hour = totals.hourly().get(12);
+    assertThat(hour.quality()).isEqualTo(Quality.SUSPECT);
+    assertThat(hour.reasons()).contains(Reason.WIRES_DISAGREE);
+    assertThat(hour.catchUnits().orElseThrow() / 100.0).isCloseTo(2, within(0.1));
+    assertThat(hour.uncertaintyMm().orElseThrow()).isGreaterThan(1);
+    assertThat(totals.daily().get(0).quality()).isEqualTo(Quality.SUSPECT);
+  }
 }

@@ -1,0 +1,95 @@
+package org.rimebook.totals;
+
+import java.util.Arrays;
+import org.rimebook.depth.Robust;
+import org.rimebook.station.Interval;
+import org.rimebook.station.Wire;
+
+/**
+ * How far the wires' own changes of depth over each hour lie apart. Wires of one bucket that rise
+ * by different amounts can't all be right, and nobody has said which is wrong.
+ */
+final class WireAgreement {
+
+  /** Changes this close agree [mm]; our own choice, three times the published 0.3 mm in 5 min. */
+  private static final double TOLERANCE_MM = 1;
+
+  /** Changes this many times further apart than is usual in the season disagree. */
+  private static final double UNUSUAL = 8;
+
+  private static final long CLOSING_MS = 900_000;
+
+  private final Evidence evidence;
+  private final Interval span;
+  private final double[][] closingMm;
+  private final double[] spreadMm;
+  private final double limitMm;
+
+  private WireAgreement(Evidence evidence, Interval span) {
+    int hours = (int) (span.lengthMs() / Clock.HOUR_MS);
+    this.evidence = evidence;
+    this.span = span;
+    this.closingMm = new double[evidence.sheet().wires().size()][hours];
+    this.spreadMm = new double[hours];
+    for (int wire = 0; wire < closingMm.length; wire++) {
+      readClosings(wire);
+    }
+    for (int h = 1; h < hours; h++) {
+      spreadMm[h] = spread(h);
+    }
+    double[] positive = Arrays.stream(spreadMm).filter(s -> s > 0).toArray();
+    double usual = positive.length == 0 ? 0 : Robust.medianInPlace(positive, positive.length);
+    this.limitMm = Math.max(TOLERANCE_MM, UNUSUAL * usual);
+  }
+
+  static WireAgreement of(Evidence evidence, Interval span) {
+    return new WireAgreement(evidence, span);
+  }
+
+  /** Whether the wires disagree over an hour. */
+  boolean broken(int hour) {
+    return spreadMm[hour] > limitMm;
+  }
+
+  /** How far the wires' changes over an hour lie apart [mm]. */
+  double spreadMm(int hour) {
+    return spreadMm[hour];
+  }
+
+  /** Mean depth over the last quarter of each hour; NaN where the wire has none. */
+  private void readClosings(int wire) {
+    double[] closing = closingMm[wire];
+    int[] count = new int[closing.length];
+    for (int row = 0; row < evidence.record().size(); row++) {
+      long beforeMs = evidence.record().stampMs(row) - 1 - span.fromMs();
+      int hour = (int) Math.floorDiv(beforeMs, Clock.HOUR_MS);
+      boolean closes = Math.floorMod(beforeMs, Clock.HOUR_MS) >= Clock.HOUR_MS - CLOSING_MS;
+      if (hour >= 0 && hour < closing.length && closes && evidence.depths().used(wire, row)) {
+        count[hour]++;
+        closing[hour] += (evidence.depths().depthMm(wire, row) - closing[hour]) / count[hour];
+      }
+    }
+    for (int h = 0; h < closing.length; h++) {
+      closing[h] = count[h] == 0 ? Double.NaN : closing[h];
+    }
+  }
+
+  private double spread(int hour) {
+    double least = Double.POSITIVE_INFINITY;
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (int wire = 0; wire < closingMm.length; wire++) {
+      double change = closingMm[wire][hour] - closingMm[wire][hour - 1];
+      if (!Double.isNaN(change) && oneCalibration(wire, hour)) {
+        least = Math.min(least, change);
+        greatest = Math.max(greatest, change);
+      }
+    }
+    return Math.max(0, greatest - least);
+  }
+
+  private boolean oneCalibration(int wire, int hour) {
+    Wire sheet = evidence.sheet().wires().get(wire);
+    long end = span.fromMs() + (hour + 1) * Clock.HOUR_MS;
+    return sheet.calibrationAt(end).equals(sheet.calibrationAt(end - 2 * Clock.HOUR_MS));
+  }
+}
