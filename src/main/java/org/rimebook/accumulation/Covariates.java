@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.rimebook.depth.LevelSeries;
+import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.record.Column;
 import org.rimebook.record.SeasonRecord;
@@ -15,11 +16,20 @@ import org.rimebook.station.StationSheet;
  * What may move the level at each node without anything falling: the air temperature, which moves
  * the reading in proportion to the load, and the departures of the wires from each other, which
  * follow the sun and whatever else pulls at them unequally. The departures are smoothed over an
- * hour, so that their own noise doesn't come in.
+ * hour, so that their own noise doesn't come in, and taken without what is slower than a day.
  */
 final class Covariates {
 
-  private static final long HALF_WINDOW_MS = 1_800_000;
+  private static final long HALF_HOUR_MS = 1_800_000;
+  private static final long DAY_AND_A_HALF_MS = 36 * 3_600_000;
+
+  /** Departures beyond this many times their usual size are a fault, not the sun. */
+  private static final double USUAL = 5;
+
+  /** Air is never colder or warmer near the ground [°C]; a sensor that says so is at fault. */
+  private static final double COLDEST_C = -90;
+
+  private static final double WARMEST_C = 60;
 
   private final LevelNodes nodes;
   private final List<double[]> columns = new ArrayList<>();
@@ -68,7 +78,7 @@ final class Covariates {
       int count = 0;
       for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
         double value = celsius.get(level.row(i));
-        if (!Double.isNaN(value)) {
+        if (value >= COLDEST_C && value <= WARMEST_C) {
           sum += value;
           count++;
         }
@@ -99,8 +109,27 @@ final class Covariates {
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
     if (fill(values)) {
-      columns.add(smooth(values));
+      columns.add(daily(values));
     }
+  }
+
+  /**
+   * What goes to and fro within days: a wire that creeps or jumps is at fault, and its departure
+   * says nothing of the others.
+   */
+  private double[] daily(double[] departureMm) {
+    double[] hourly = mean(departureMm, HALF_HOUR_MS);
+    double[] slow = mean(departureMm, DAY_AND_A_HALF_MS);
+    double[] magnitudes = new double[hourly.length];
+    for (int i = 0; i < hourly.length; i++) {
+      hourly[i] -= slow[i];
+      magnitudes[i] = Math.abs(hourly[i]);
+    }
+    double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
+    for (int i = 0; i < hourly.length; i++) {
+      hourly[i] = Math.max(-most, Math.min(most, hourly[i]));
+    }
+    return hourly;
   }
 
   /** Departure of a wire from the mean of all [mm]; NaN unless all are used. */
@@ -139,33 +168,27 @@ final class Covariates {
     return last >= 0;
   }
 
-  /** Mean over an hour about each node, within the stretch the level compares over. */
-  private double[] smooth(double[] values) {
-    double[] smoothed = new double[values.length];
-    int from = 0;
-    int to = 0;
-    double sum = 0;
-    int breakBefore = 0;
-    int breakAfter = nextBreak(0);
-    for (int i = 0; i < values.length; i++) {
-      if (i == breakAfter) {
-        breakBefore = i;
-        breakAfter = nextBreak(i);
-        from = i;
-        to = i;
-        sum = 0;
+  /** Mean about each node, within the stretch the level compares over. */
+  private double[] mean(double[] values, long halfWindowMs) {
+    double[] mean = new double[values.length];
+    int start = 0;
+    while (start < values.length) {
+      int end = nextBreak(start);
+      int from = start;
+      int to = start;
+      double sum = 0;
+      for (int i = start; i < end; i++) {
+        while (to < end && nodes.timeMs()[to] <= nodes.timeMs()[i] + halfWindowMs) {
+          sum += values[to++];
+        }
+        while (nodes.timeMs()[from] < nodes.timeMs()[i] - halfWindowMs) {
+          sum -= values[from++];
+        }
+        mean[i] = sum / (to - from);
       }
-      while (to < breakAfter && nodes.timeMs()[to] <= nodes.timeMs()[i] + HALF_WINDOW_MS) {
-        sum += values[to++];
-      }
-      while (from < i
-          && from >= breakBefore
-          && nodes.timeMs()[from] < nodes.timeMs()[i] - HALF_WINDOW_MS) {
-        sum -= values[from++];
-      }
-      smoothed[i] = sum / (to - from);
+      start = end;
     }
-    return smoothed;
+    return mean;
   }
 
   private int nextBreak(int from) {
@@ -173,10 +196,6 @@ final class Covariates {
     while (i < nodes.links().length && nodes.links()[i] != LevelNodes.Link.BREAK) {
       i++;
     }
-    return Math.min(values(), i + 1);
-  }
-
-  private int values() {
-    return nodes.size();
+    return Math.min(nodes.size(), i + 1);
   }
 }

@@ -75,6 +75,8 @@ final class DailyTotals {
   }
 
   private TotalRow missing(long day, List<TotalRow> hours) {
+    Set<Reason> reasons = reasons(hours);
+    reasons.remove(Reason.TRACE);
     return new TotalRow(
         new Interval(day, day + Clock.DAY_MS),
         OptionalLong.empty(),
@@ -85,7 +87,7 @@ final class DailyTotals {
         OptionalLong.empty(),
         OptionalLong.empty(),
         Optional.empty(),
-        reasons(hours));
+        reasons);
   }
 
   private TotalRow day(List<TotalRow> hours, Interval interval, long since, long units) {
