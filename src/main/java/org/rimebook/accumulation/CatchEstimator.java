@@ -71,15 +71,13 @@ public final class CatchEstimator {
       return pieces.build(0);
     }
     Fit fit = fit();
-    SwitchingSmoother.Result smoothed = fit.smoothed();
-    double drift = fit.driftMm2PerH();
-    double[] caught = WetSpells.catchMm(nodes, smoothed);
+    double[] caught = WetSpells.catchMm(nodes, fit.smoothed());
     addBreak(nodes.timeMs()[0]);
     for (int link = 0; link + 1 < nodes.size(); link++) {
-      addLink(link, smoothed, caught[link], drift);
+      addLink(link, fit, caught[link]);
     }
     addBreak(endMs);
-    return pieces.build(drift);
+    return pieces.build(fit.driftMm2PerH());
   }
 
   /**
@@ -88,32 +86,42 @@ public final class CatchEstimator {
    */
   private Fit fit() {
     double[] noise = NodeNoise.varianceMm2(nodes);
-    Fit fit = Fit.of(nodes, noise);
+    Fit fit = Fit.of(nodes, noise, noise);
     for (int round = 0; round < ROUNDS; round++) {
       double[] wet = fit.smoothed().wet();
       LevelNodes corrected = nodes.at(DriftModel.fit(nodes, covariates, noise, wet).corrected(wet));
       double correlation = NoiseCorrelation.factor(corrected, noise, wet);
       double[] effective = Arrays.stream(noise).map(v -> v * correlation).toArray();
-      fit = Fit.of(corrected, effective);
+      double whole = NoiseCorrelation.whole(corrected, noise, wet);
+      double[] instant = Arrays.stream(noise).map(v -> v * whole).toArray();
+      fit = Fit.of(corrected, effective, instant);
     }
     return fit;
   }
 
-  /** A level smoothed with the drift it was smoothed for. */
-  private record Fit(SwitchingSmoother.Result smoothed, double driftMm2PerH) {
-    static Fit of(LevelNodes level, double[] noise) {
+  /**
+   * A level smoothed, with the drift it was smoothed for.
+   *
+   * @param instantMm2 whole variance of each node's noise [mm²]: no smoothed level is worse
+   */
+  private record Fit(SwitchingSmoother.Result smoothed, double driftMm2PerH, double[] instantMm2) {
+    static Fit of(LevelNodes level, double[] noise, double[] instantMm2) {
       double drift = DryDrift.mm2PerH(level, noise);
-      return new Fit(SwitchingSmoother.smooth(level, noise, new RainStates(drift)), drift);
+      return new Fit(
+          SwitchingSmoother.smooth(level, noise, new RainStates(drift)), drift, instantMm2);
+    }
+
+    double levelMm2(int node) {
+      return Math.min(smoothed.levelMm2()[node], instantMm2[node]);
     }
   }
 
-  private void addLink(
-      int link, SwitchingSmoother.Result smoothed, double caughtMm, double driftMm2PerH) {
+  private void addLink(int link, Fit fit, double caughtMm) {
     long to = nodes.timeMs()[link + 1];
     CatchSeries.Ends ends =
         new CatchSeries.Ends(
-            smoothed.levelMm2()[link], smoothed.levelMm2()[link + 1], smoothed.gain()[link]);
-    double rise = smoothed.catchMm()[link];
+            fit.levelMm2(link), fit.levelMm2(link + 1), fit.smoothed().gain()[link]);
+    double rise = fit.smoothed().catchMm()[link];
     switch (nodes.links()[link]) {
       case STEP ->
           pieces.add(
@@ -121,7 +129,7 @@ public final class CatchEstimator {
               to,
               caughtMm,
               ends);
-      case GAP -> addGap(link, ends, rise, driftMm2PerH);
+      case GAP -> addGap(link, ends, rise, fit.driftMm2PerH());
       case LATE ->
           pieces.add(
               rise > 0 ? CatchSeries.Kind.LATE_CATCH : CatchSeries.Kind.GAP_STILL,

@@ -9,6 +9,7 @@ import org.rimebook.depth.Robust;
 final class NoiseCorrelation {
 
   private static final long BLOCK_MS = 900_000;
+  private static final long HOUR_MS = 3_600_000;
   private static final double MOST = 30;
   private static final int FEWEST_NODES = 3;
   private static final int FEWEST_BLOCKS = 30;
@@ -39,6 +40,36 @@ final class NoiseCorrelation {
             means.varianceMm2()[k]
                 + 0.25 * (means.varianceMm2()[k - 1] + means.varianceMm2()[k + 1]);
         departures[count++] = Math.abs(bend) / Math.sqrt(variance);
+      }
+    }
+    if (count < FEWEST_BLOCKS) {
+      return 1;
+    }
+    double sd = Robust.sdFromMagnitudesInPlace(departures, count);
+    return Math.min(MOST, Math.max(1, sd * sd));
+  }
+
+  /**
+   * The whole variance of a node's noise over the part its neighbours don't share, from 1: how far
+   * nodes of a dry hour lie from its mean.
+   *
+   * @param nodes the level
+   * @param varianceMm2 variance of each node on its own [mm²]
+   * @param wet probability of each link to be wet
+   */
+  static double whole(LevelNodes nodes, double[] varianceMm2, double[] wet) {
+    DryDrift.BlockMeans means = DryDrift.BlockMeans.of(nodes, varianceMm2, HOUR_MS);
+    double[] departures = new double[Math.max(1, nodes.size())];
+    int count = 0;
+    for (int k = 1; k + 1 < means.size(); k++) {
+      int size = means.nodes()[k];
+      if (size < FEWEST_NODES || !dry(means, k, wet)) {
+        continue;
+      }
+      for (int i = means.firstNode()[k]; i < means.firstNode()[k] + size; i++) {
+        double variance = varianceMm2[i] * (1 - 1.0 / size);
+        departures[count++] =
+            Math.abs(nodes.levelMm()[i] - means.levelMm()[k]) / Math.sqrt(variance);
       }
     }
     if (count < FEWEST_BLOCKS) {

@@ -9,10 +9,10 @@ import java.util.Arrays;
 final class WetSpells {
 
   /** A spell holds at least one step at least this likely to be wet. */
-  private static final double SURE = 0.5;
+  private static final double SURE = 0.2;
 
   /** A spell reaches as far as steps are at least this likely to be wet. */
-  private static final double POSSIBLE = 0.05;
+  private static final double POSSIBLE = 0.01;
 
   /** Weight that pins the ends of a spell. */
   private static final double PINNED = 1e9;
