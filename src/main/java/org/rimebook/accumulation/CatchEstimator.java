@@ -71,13 +71,12 @@ public final class CatchEstimator {
       return pieces.build(0);
     }
     Fit fit = fit();
-    double[] caught = WetSpells.catchMm(nodes, fit.smoothed());
     addBreak(nodes.timeMs()[0]);
     for (int link = 0; link + 1 < nodes.size(); link++) {
-      addLink(link, fit, caught[link]);
+      addLink(link, fit);
     }
     addBreak(endMs);
-    return pieces.build(fit.driftMm2PerH());
+    return pieces.build(fit.smoothing().driftMm2PerH());
   }
 
   /**
@@ -86,42 +85,41 @@ public final class CatchEstimator {
    */
   private Fit fit() {
     double[] noise = NodeNoise.varianceMm2(nodes);
-    Fit fit = Fit.of(nodes, noise, noise);
+    Smoothing smoothing = Smoothing.of(nodes, noise, noise);
+    LevelNodes corrected = nodes;
     for (int round = 0; round < ROUNDS; round++) {
-      double[] wet = fit.smoothed().wet();
-      LevelNodes corrected = nodes.at(DriftModel.fit(nodes, covariates, noise, wet).corrected(wet));
+      double[] wet = smoothing.result().wet();
+      corrected = nodes.at(DriftModel.fit(nodes, covariates, noise, wet).corrected(wet));
       double correlation = NoiseCorrelation.factor(corrected, noise, wet);
       double[] effective = Arrays.stream(noise).map(v -> v * correlation).toArray();
       double whole = NoiseCorrelation.whole(corrected, noise, wet);
       double[] instant = Arrays.stream(noise).map(v -> v * whole).toArray();
-      fit = Fit.of(corrected, effective, instant);
+      smoothing = Smoothing.of(corrected, effective, instant);
     }
-    return fit;
+    double[] caught = WetSpells.catchMm(nodes, smoothing.result());
+    return new Fit(smoothing, caught, Rehearsal.varianceFactor(corrected, smoothing, caught));
   }
 
   /**
-   * A level smoothed, with the drift it was smoothed for.
+   * What the level tells.
    *
-   * @param instantMm2 whole variance of each node's noise [mm²]: no smoothed level is worse
+   * @param smoothing the level smoothed
+   * @param caughtMm catch by link [mm]
+   * @param trust factor for the variances of levels
    */
-  private record Fit(SwitchingSmoother.Result smoothed, double driftMm2PerH, double[] instantMm2) {
-    static Fit of(LevelNodes level, double[] noise, double[] instantMm2) {
-      double drift = DryDrift.mm2PerH(level, noise);
-      return new Fit(
-          SwitchingSmoother.smooth(level, noise, new RainStates(drift)), drift, instantMm2);
-    }
-
-    double levelMm2(int node) {
-      return Math.min(smoothed.levelMm2()[node], instantMm2[node]);
+  private record Fit(Smoothing smoothing, double[] caughtMm, double trust) {
+    CatchSeries.Ends ends(int link) {
+      CatchSeries.Ends stated = smoothing.ends(link);
+      return new CatchSeries.Ends(
+          trust * stated.startMm2(), trust * stated.endMm2(), stated.gain());
     }
   }
 
-  private void addLink(int link, Fit fit, double caughtMm) {
+  private void addLink(int link, Fit fit) {
     long to = nodes.timeMs()[link + 1];
-    CatchSeries.Ends ends =
-        new CatchSeries.Ends(
-            fit.levelMm2(link), fit.levelMm2(link + 1), fit.smoothed().gain()[link]);
-    double rise = fit.smoothed().catchMm()[link];
+    CatchSeries.Ends ends = fit.ends(link);
+    double caughtMm = fit.caughtMm()[link];
+    double rise = fit.smoothing().result().catchMm()[link];
     switch (nodes.links()[link]) {
       case STEP ->
           pieces.add(
@@ -129,7 +127,7 @@ public final class CatchEstimator {
               to,
               caughtMm,
               ends);
-      case GAP -> addGap(link, ends, rise, fit.driftMm2PerH());
+      case GAP -> addGap(link, ends, rise, fit.smoothing().driftMm2PerH());
       case LATE ->
           pieces.add(
               rise > 0 ? CatchSeries.Kind.LATE_CATCH : CatchSeries.Kind.GAP_STILL,

@@ -92,11 +92,13 @@ public final class CatchSeries {
 
   /**
    * Variance of the catch between two instants [mm²]: of the levels at the ends of each wet
-   * stretch, less what their errors share, and of the wandering of the level that could hide or
-   * feign catch while dry.
+   * stretch, less what their errors share, and of the wandering of the level meanwhile. Where
+   * nothing fell it is that of the wandering, which could hide or feign catch.
    */
   public double varianceMm2(long fromMs, long toMs) {
     double variance = 0;
+    double wetHours = 0;
+    double dryHours = 0;
     int piece = pieceAt(fromMs);
     while (piece < size() && fromMs(piece) < toMs) {
       if (kind[piece].byLevel()) {
@@ -104,6 +106,7 @@ public final class CatchSeries {
         double shared = 1;
         while (last < size() && fromMs(last) < toMs && kind[last].byLevel()) {
           shared *= gain[last];
+          wetHours += overlapMs(last, fromMs, toMs) / 3_600_000.0;
           last++;
         }
         last--;
@@ -114,11 +117,12 @@ public final class CatchSeries {
       } else if (kind[piece] == Kind.UNKNOWN) {
         variance += meanSquareMm2(overlapMs(piece, fromMs, toMs));
       } else if (kind[piece] == Kind.DRY_STEP) {
-        variance += dryDriftMm2PerH * overlapMs(piece, fromMs, toMs) / 3_600_000.0;
+        dryHours += overlapMs(piece, fromMs, toMs) / 3_600_000.0;
       }
       piece++;
     }
-    return Math.max(0, variance);
+    double wanderingHours = wetHours > 0 ? wetHours : dryHours;
+    return Math.max(0, variance) + dryDriftMm2PerH * wanderingHours;
   }
 
   /**
