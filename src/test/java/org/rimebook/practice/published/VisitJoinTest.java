@@ -55,7 +55,7 @@ class VisitJoinTest {
 
   @Test
   void aWireThatIsAwayDuringAVisitIsShiftedAsTheOthers() {
-    // The first wire is away from before the visit until 2 mm have come in after it.
+    // The first wire is away from before the visit on until some time after it.
     WireLevels levels =
         Depths.every(
             10,
@@ -63,7 +63,7 @@ class VisitJoinTest {
             new double[] {500, 501, 0, 101, 102, 103});
     Interval visit = new Interval(Depths.minute(20), Depths.minute(30));
     WireLevels joined = VisitJoin.across(levels, List.of(visit));
-    assertThat(Depths.wire(joined, 1)).containsExactly(500, 501, NONE, 501.5, 502.5, 503.5);
-    assertThat(Depths.wire(joined, 0)).containsExactly(500, NONE, NONE, NONE, NONE, 504.5);
+    assertThat(Depths.wire(joined, 1)).containsExactly(500, 501, NONE, 500.5, 501.5, 502.5);
+    assertThat(Depths.wire(joined, 0)).containsExactly(500, NONE, NONE, NONE, NONE, 503.5);
   }
 }
