@@ -1,8 +1,11 @@
 package org.rimebook.accumulation;
 
+import java.util.Arrays;
 import java.util.List;
 import org.rimebook.depth.LevelSeries;
+import org.rimebook.depth.WireDepths;
 import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.StationSheet;
 
 /** From a level series and the rulings of the notebook to catch. A pure function. */
 public final class CatchEstimator {
@@ -10,15 +13,24 @@ public final class CatchEstimator {
   /** A level has changed when it differs by more than this many standard uncertainties. */
   private static final double BEYOND = 2;
 
+  private static final int ROUNDS = 2;
+
   private final SeasonRecord record;
   private final List<Ruling> rulings;
   private final LevelNodes nodes;
+  private final Covariates covariates;
   private final CatchSeries.Builder pieces;
 
-  private CatchEstimator(SeasonRecord record, LevelSeries level, List<Ruling> rulings) {
+  private CatchEstimator(
+      SeasonRecord record,
+      StationSheet sheet,
+      WireDepths depths,
+      LevelSeries level,
+      List<Ruling> rulings) {
     this.record = record;
     this.rulings = rulings;
     this.nodes = NodeBuilder.build(record, level, rulings);
+    this.covariates = Covariates.of(nodes, record, sheet, depths, level);
     this.pieces = new CatchSeries.Builder(record.stampMs(0));
   }
 
@@ -26,11 +38,18 @@ public final class CatchEstimator {
    * Estimates the catch between the first and the last reading.
    *
    * @param record at least one row
+   * @param sheet the station sheet
+   * @param depths depth by wire and row
    * @param level the level at some or all rows
    * @param rulings from {@link Rulings#of}
    */
-  public static CatchSeries estimate(SeasonRecord record, LevelSeries level, List<Ruling> rulings) {
-    return new CatchEstimator(record, level, rulings).estimate();
+  public static CatchSeries estimate(
+      SeasonRecord record,
+      StationSheet sheet,
+      WireDepths depths,
+      LevelSeries level,
+      List<Ruling> rulings) {
+    return new CatchEstimator(record, sheet, depths, level, rulings).estimate();
   }
 
   private CatchSeries estimate() {
@@ -39,18 +58,9 @@ public final class CatchEstimator {
       addBreak(endMs);
       return pieces.build(0);
     }
-    double[] noise = NodeNoise.varianceMm2(nodes);
-    double drift = DryDrift.mm2PerH(nodes, noise);
-    SwitchingSmoother.Result smoothed =
-        SwitchingSmoother.smooth(nodes, noise, new RainStates(drift));
-    double correlation = NoiseCorrelation.factor(nodes, noise, smoothed.wet());
-    if (correlation > 1.05) {
-      for (int i = 0; i < noise.length; i++) {
-        noise[i] *= correlation;
-      }
-      drift = DryDrift.mm2PerH(nodes, noise);
-      smoothed = SwitchingSmoother.smooth(nodes, noise, new RainStates(drift));
-    }
+    Fit fit = fit();
+    SwitchingSmoother.Result smoothed = fit.smoothed();
+    double drift = fit.driftMm2PerH();
     double[] caught = WetSpells.catchMm(nodes, smoothed);
     addBreak(nodes.timeMs()[0]);
     for (int link = 0; link + 1 < nodes.size(); link++) {
@@ -58,6 +68,31 @@ public final class CatchEstimator {
     }
     addBreak(endMs);
     return pieces.build(drift);
+  }
+
+  /**
+   * Learns noise and drift, and smooths, in turns: what is dry depends on them and they are learnt
+   * where it is dry.
+   */
+  private Fit fit() {
+    double[] noise = NodeNoise.varianceMm2(nodes);
+    Fit fit = Fit.of(nodes, noise);
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] wet = fit.smoothed().wet();
+      LevelNodes corrected = nodes.at(DriftModel.fit(nodes, covariates, noise, wet).corrected(wet));
+      double correlation = NoiseCorrelation.factor(corrected, noise, wet);
+      double[] effective = Arrays.stream(noise).map(v -> v * correlation).toArray();
+      fit = Fit.of(corrected, effective);
+    }
+    return fit;
+  }
+
+  /** A level smoothed with the drift it was smoothed for. */
+  private record Fit(SwitchingSmoother.Result smoothed, double driftMm2PerH) {
+    static Fit of(LevelNodes level, double[] noise) {
+      double drift = DryDrift.mm2PerH(level, noise);
+      return new Fit(SwitchingSmoother.smooth(level, noise, new RainStates(drift)), drift);
+    }
   }
 
   private void addLink(

@@ -3,8 +3,14 @@ package org.rimebook.accumulation;
 /**
  * The level at increasing times, thinned to at most one value a minute, with what lies between each
  * value and the next. Arrays have one element a node, links one a node but the last.
+ *
+ * @param timeMs mean stamp of the readings of a node [ms since epoch]
+ * @param levelMm mean level of the readings of a node [mm]
+ * @param readings readings of a node
+ * @param firstIndex index of a node's first reading in the level series; the others follow it
+ * @param links what lies between a node and the next
  */
-record LevelNodes(long[] timeMs, double[] levelMm, int[] readings, Link[] links) {
+record LevelNodes(long[] timeMs, double[] levelMm, int[] readings, int[] firstIndex, Link[] links) {
 
   /** What lies between two nodes. */
   enum Link {
@@ -24,5 +30,10 @@ record LevelNodes(long[] timeMs, double[] levelMm, int[] readings, Link[] links)
 
   double hours(int link) {
     return (timeMs[link + 1] - timeMs[link]) / 3_600_000.0;
+  }
+
+  /** The same nodes at other levels [mm]. */
+  LevelNodes at(double[] otherLevelMm) {
+    return new LevelNodes(timeMs, otherLevelMm, readings, firstIndex, links);
   }
 }

@@ -19,6 +19,7 @@ final class NodeBuilder {
   private long[] timeMs;
   private double[] levelMm;
   private int[] readings;
+  private int[] firstIndex;
   private LevelNodes.Link[] links;
   private int size;
 
@@ -37,6 +38,7 @@ final class NodeBuilder {
     timeMs = new long[capacity];
     levelMm = new double[capacity];
     readings = new int[capacity];
+    firstIndex = new int[capacity];
     links = new LevelNodes.Link[capacity];
     int lastIndex = -1;
     int nextRuling = 0;
@@ -68,6 +70,7 @@ final class NodeBuilder {
         Arrays.copyOf(timeMs, size),
         Arrays.copyOf(levelMm, size),
         Arrays.copyOf(readings, size),
+        Arrays.copyOf(firstIndex, size),
         Arrays.copyOf(links, Math.max(0, size - 1)));
   }
 
@@ -80,6 +83,7 @@ final class NodeBuilder {
     timeMs[size] = stamp;
     levelMm[size] = level.levelMm(index);
     readings[size] = 1;
+    firstIndex[size] = index;
     size++;
   }
 

@@ -239,9 +239,9 @@ final class SwitchingSmoother {
       double levelVariance = variance[from] + share * share * (variance[to] - spread);
       smoothed[i].add(joint, level, levelVariance);
       gain[t] += joint * share;
+      catchMm[t] += joint * (mean[to] - level);
       if (j > 0) {
         wet[t] += joint;
-        catchMm[t] += joint * (mean[to] - level);
       }
     }
   }

@@ -232,7 +232,7 @@ final class Inspection {
                   "%7d  %s (first %s, line %d%s)",
                   lineCount, reason.words(), at.file(), at.firstLine(), detail));
         });
-    long unreadable = files().stream().mapToLong(f -> f.unreadableFields().size()).sum();
+    long unreadable = files().stream().mapToLong(FileAccount::unreadableCount).sum();
     if (unreadable > 0) {
       line("", text("%7d  fields that aren't numbers, taken as missing", unreadable));
     }

@@ -132,7 +132,7 @@ final class SeasonSummary {
     ObjectNode reasons = node.putObject("set_aside");
     aside.forEach((reason, lines) -> reasons.put(reason.words(), lines));
     node.put("fields_missing", file.missingFields());
-    node.put("fields_unreadable", file.unreadableFields().size());
+    node.put("fields_unreadable", file.unreadableCount());
   }
 
   private void addNotebook(ObjectNode node) {

@@ -38,9 +38,7 @@ final class Cells {
     if (isNumber(cell)) {
       return true;
     }
-    NumberReader numbers = NumberReader.withDecimal('.');
-    numbers.value(cell.toCharArray(), 0, cell.length());
-    return !numbers.lastWasUnreadable();
+    return NumberReader.isMissingWord(cell);
   }
 
   /** Whether a cell is a written date. */

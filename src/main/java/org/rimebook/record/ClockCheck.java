@@ -22,7 +22,10 @@ import java.util.List;
 final class ClockCheck {
 
   private static final long LONGEST_GAP_MS = 400 * CivilTime.DAY_MS;
-  private static final long LEAP_MS = 30 * CivilTime.DAY_MS;
+
+  /** Steps up to here are no sign of a wrong clock. */
+  static final long LEAP_MS = 30 * CivilTime.DAY_MS;
+
   private static final long LONGEST_OUTAGE_MS = 31 * CivilTime.DAY_MS;
   private static final int STEADY_ROWS = 3;
   private static final int MOST_RUNS = 4;

@@ -9,7 +9,7 @@ import java.util.Optional;
 /** The first lines of a file, from which its layout is found out. */
 final class Head {
 
-  private static final int CHARACTERS = 1 << 15;
+  private static final int CHARACTERS = 1 << 14;
 
   private Head() {}
 

@@ -16,6 +16,11 @@ public final class IntSequence {
     return new IntSequence(Arrays.copyOf(values, size));
   }
 
+  /** A sequence over numbers that nobody changes any more. */
+  static IntSequence over(int[] values) {
+    return new IntSequence(values);
+  }
+
   /** Length. */
   public int size() {
     return values.length;

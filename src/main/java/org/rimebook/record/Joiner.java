@@ -15,29 +15,31 @@ final class Joiner {
 
   private final Rows rows;
   private final List<FileReading> readings;
+  private final Wanted wanted;
 
-  private Joiner(Rows rows, List<FileReading> readings) {
+  private Joiner(Rows rows, List<FileReading> readings, Wanted wanted) {
+    this.wanted = wanted;
     this.rows = rows;
     this.readings = readings;
   }
 
   /** Indexes of the rows of the record, by time. */
-  static int[] join(Rows rows, List<FileReading> readings, ZoneOffset stationOffset) {
+  static int[] join(
+      Rows rows, List<FileReading> readings, Wanted wanted, ZoneOffset stationOffset) {
     int[] sorted = byTime(rows);
+    if (rows.inOrder() && rows.longestStepMs() <= ClockCheck.LEAP_MS) {
+      return sorted;
+    }
     boolean[] impossible = new ClockCheck(rows, readings, stationOffset).impossible(sorted);
     int[] possible = Arrays.stream(sorted).filter(row -> !impossible[row]).toArray();
-    Joiner joiner = new Joiner(rows, readings);
+    Joiner joiner = new Joiner(rows, readings, wanted);
     return joiner.withoutRepeats(possible);
   }
 
   private static int[] byTime(Rows rows) {
     int[] order = new int[rows.size()];
-    boolean inOrder = true;
-    for (int row = 0; row < order.length; row++) {
-      order[row] = row;
-      inOrder &= row == 0 || rows.stampMs(row) >= rows.stampMs(row - 1);
-    }
-    if (inOrder) {
+    Arrays.setAll(order, row -> row);
+    if (rows.inOrder()) {
       return order;
     }
     return Arrays.stream(order)
@@ -67,8 +69,9 @@ final class Joiner {
       double there = rows.value(column, first);
       if (here != there && !Double.isNaN(here) && !Double.isNaN(there)) {
         String place = firstFile.file() + ", line " + rows.line(first);
-        file.setAside(
-            rows, repeat, LineReason.CONFLICTING_ROW, here + " where " + place + " has " + there);
+        String detail =
+            wanted.values().get(column) + " " + here + " where " + place + " has " + there;
+        file.setAside(rows, repeat, LineReason.CONFLICTING_ROW, detail);
         return;
       }
     }

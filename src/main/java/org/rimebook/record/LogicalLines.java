@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 final class LogicalLines {
 
+  /** Stands for the number of fields where no lines may be joined. */
+  static final int JOIN_NONE = -1;
+
   /** Most lines one quoted field may join. */
   private static final int MOST_JOINED = 8;
 
@@ -32,7 +35,7 @@ final class LogicalLines {
   /**
    * @param text the text
    * @param delimiter field delimiter; {@link Fields#ANY} when any common one may be it
-   * @param fields fields joined lines must have, 0 when any number will do
+   * @param fields fields joined lines must have, 0 when any number will do, or {@link #JOIN_NONE}
    */
   LogicalLines(Reader text, char delimiter, int fields) {
     this.text = new BufferedReader(text);

@@ -82,12 +82,12 @@ final class OddLines {
 
   /** Accounts for a line that should be a row and isn't. */
   void odd(long first, long last, Look look) {
-    if (!look.hasStamp() && look.texts().stream().allMatch(String::isEmpty)) {
+    if (look.garbled()) {
+      ledger.setAside(first, last, LineReason.UNREADABLE, "");
+    } else if (!look.hasStamp() && look.texts().stream().allMatch(String::isEmpty)) {
       ledger.setAside(first, last, LineReason.BLANK, look.fields() > 1 ? "empty fields" : "");
     } else if (!look.hasStamp() && isHeader(look.texts())) {
       ledger.setAside(first, last, LineReason.REPEATED_HEADER, "");
-    } else if (look.garbled()) {
-      ledger.setAside(first, last, LineReason.UNREADABLE, "");
     } else if (look.fields() < fields || look.extra()) {
       String detail = look.fields() + " fields where " + fields + " belong";
       ledger.setAside(first, last, LineReason.FIELD_COUNT, detail);

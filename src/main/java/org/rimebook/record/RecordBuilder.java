@@ -3,10 +3,12 @@ package org.rimebook.record;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
+import java.util.Map;
+import java.util.Optional;
 import org.rimebook.station.Channel;
 import org.rimebook.station.RecordLayout;
 import org.rimebook.station.StationSheet;
+import org.rimebook.station.Unit;
 import org.rimebook.station.Wire;
 
 /** Makes the record of the joined rows, with the account of every file. */
@@ -42,18 +44,14 @@ final class RecordBuilder {
     }
     List<Column> frequencies = new ArrayList<>();
     for (Wire wire : sheet.wires()) {
-      frequencies.add(column(order, wire.frequencyColumn(), value -> value));
+      frequencies.add(column(order, wire.frequencyColumn(), Optional.empty()));
     }
     List<Column> channels = new ArrayList<>();
     for (Channel channel : sheet.channels()) {
-      channels.add(column(order, channel.column(), channel.unit()::toInside));
+      channels.add(column(order, channel.column(), Optional.of(channel.unit())));
     }
     Provenance provenance =
-        new Provenance(
-            accounts(order),
-            IntSequence.copyOf(files, files.length),
-            IntSequence.copyOf(lines, lines.length),
-            sha256);
+        new Provenance(accounts(order), IntSequence.over(files), IntSequence.over(lines), sha256);
     return new SeasonRecord(stampsMs, frequencies, channels, sampling, provenance);
   }
 
@@ -68,45 +66,59 @@ final class RecordBuilder {
     }
   }
 
-  private Column column(int[] order, String name, DoubleUnaryOperator toInside) {
+  /** A column in time order; the rows' own where they are in order and in the unit inside. */
+  private Column column(int[] order, String name, Optional<Unit> unit) {
     int source = wanted.values().indexOf(name);
+    boolean inside = unit.isEmpty() || unit.get().symbol().equals(unit.get().insideSymbol());
+    if (inside && order.length == rows.size() && rows.inOrder()) {
+      return rows.column(source);
+    }
     double[] values = new double[order.length];
     for (int i = 0; i < order.length; i++) {
-      values[i] = toInside.applyAsDouble(rows.value(source, order[i]));
+      double logged = rows.value(source, order[i]);
+      values[i] = inside ? logged : unit.get().toInside(logged);
     }
-    return Column.copyOf(values, values.length);
+    return Column.over(values, values.length);
   }
 
   private List<FileAccount> accounts(int[] order) {
-    BitSet used = new BitSet(rows.size());
     long[] missing = new long[readings.size()];
+    long[] used = new long[readings.size()];
+    BitSet rowsUsed = new BitSet();
+    int file = 0;
     for (int row : order) {
-      used.set(row);
-      missing[Joiner.fileOf(readings, row)] += rows.missingFields(row);
+      if (row < readings.get(file).firstRow() || row >= readings.get(file).endRow()) {
+        file = Joiner.fileOf(readings, row);
+      }
+      missing[file] += rows.missingFields(row);
+      used[file]++;
+      rowsUsed.set(row);
     }
     List<FileAccount> accounts = new ArrayList<>();
-    for (int file = 0; file < readings.size(); file++) {
-      accounts.add(account(readings.get(file), used, missing[file]));
+    for (int i = 0; i < readings.size(); i++) {
+      accounts.add(account(readings.get(i), rowsUsed, used[i], missing[i]));
     }
     return accounts;
   }
 
-  private FileAccount account(FileReading file, BitSet used, long missing) {
-    long usedLines = 0;
-    BitSet linesUsed = new BitSet();
-    for (int row = file.firstRow(); row < file.endRow(); row++) {
-      if (used.get(row)) {
-        long line = rows.line(row);
-        usedLines += 1 + file.joinedLines().getOrDefault(line, 0L);
-        linesUsed.set(rows.line(row));
-      }
+  private FileAccount account(FileReading file, BitSet rowsUsed, long used, long missing) {
+    BitSet lines = new BitSet();
+    if (!file.joinedLines().isEmpty() || !file.unreadable().isEmpty()) {
+      rowsUsed.stream()
+          .filter(row -> row >= file.firstRow() && row < file.endRow())
+          .forEach(row -> lines.set(rows.line(row)));
     }
+    long joinedLines =
+        file.joinedLines().entrySet().stream()
+            .filter(entry -> lines.get(entry.getKey().intValue()))
+            .mapToLong(Map.Entry::getValue)
+            .sum();
     List<FileAccount.FieldNote> unreadable =
-        file.unreadable().stream().filter(note -> linesUsed.get((int) note.line())).toList();
+        file.unreadable().stream().filter(note -> lines.get((int) note.line())).toList();
     return new FileAccount(
         file.file(),
         file.lines(),
-        usedLines,
+        used + joinedLines,
         file.ledger().inOrder(),
         missing,
         unreadable.subList(0, Math.min(MOST_NOTES, unreadable.size())),

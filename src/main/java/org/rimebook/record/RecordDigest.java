@@ -5,9 +5,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
+import org.rimebook.station.Sha256;
 
 /** The digest by which a record is recognised. */
 final class RecordDigest {
@@ -18,7 +17,7 @@ final class RecordDigest {
 
   /** SHA-256 over each file's name, a zero byte and its bytes as stored; lower-case hexadecimal. */
   static String sha256(List<RecordFile> files) throws IOException {
-    MessageDigest digest = newDigest();
+    MessageDigest digest = Sha256.start();
     byte[] buffer = new byte[BUFFER];
     for (RecordFile file : files) {
       digest.update(file.name().getBytes(StandardCharsets.UTF_8));
@@ -29,14 +28,6 @@ final class RecordDigest {
         }
       }
     }
-    return HexFormat.of().formatHex(digest.digest());
-  }
-
-  private static MessageDigest newDigest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.hex(digest);
   }
 }

@@ -1,6 +1,7 @@
 package org.rimebook.record;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,15 +20,14 @@ import org.rimebook.station.StationSheet;
 public final class RecordReader {
 
   private static final long MANY_BAD_TIMES = 10;
+  private static final long EXPECTED_MARGIN = 50;
 
   private final StationSheet sheet;
   private final Wanted wanted;
-  private final Rows rows;
 
   private RecordReader(StationSheet sheet) {
     this.sheet = sheet;
     wanted = Wanted.of(sheet);
-    rows = new Rows(wanted.values().size());
   }
 
   /**
@@ -53,7 +53,8 @@ public final class RecordReader {
       heads.put(file, Head.of(file));
     }
     Map<RecordFile, FilePlan> plans = RecordPlanner.plan(wanted, sheet.layout(), heads);
-    FileReader reader = new FileReader(sheet, wanted, rows);
+    Rows rows = new Rows(wanted.values().size(), expectedRows(heads));
+    LoggerFileReader reader = new LoggerFileReader(sheet, wanted, rows);
     List<FileReading> readings = new ArrayList<>();
     for (RecordFile file : files) {
       List<LogicalLine> head = heads.get(file);
@@ -67,9 +68,21 @@ public final class RecordReader {
     if (rows.size() == 0) {
       throw nothing(readings);
     }
-    int[] order = Joiner.join(rows, readings, sheet.utcOffset());
+    int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
     return new RecordBuilder(sheet, wanted, rows, readings)
         .build(order, RecordDigest.sha256(files));
+  }
+
+  /** Rows the files may hold, from their size and the length of their first lines. */
+  private static long expectedRows(Map<RecordFile, List<LogicalLine>> heads) throws IOException {
+    long expected = 0;
+    for (Map.Entry<RecordFile, List<LogicalLine>> file : heads.entrySet()) {
+      List<LogicalLine> head = file.getValue();
+      long characters = head.stream().mapToLong(line -> line.text().length() + 1L).sum();
+      long bytes = Files.size(file.getKey().path());
+      expected += characters == 0 ? 0 : bytes * head.size() / characters + head.size();
+    }
+    return expected + expected / EXPECTED_MARGIN;
   }
 
   private static void refuseUnknownTimes(FileReading reading, FilePlan plan) throws InputException {

@@ -84,6 +84,10 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
   @Override
   protected void handleField(int index, char[] buffer, int from, int size, boolean quoted) {
     fields = index + 1;
+    if (size > 0 && !quoted && isPlain(buffer[from], buffer[from + size - 1])) {
+      take(index, buffer, from, size);
+      return;
+    }
     int offset = from;
     int length = size;
     if (quoted) {
@@ -94,6 +98,7 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
       while (length > 0 && buffer[offset] == '\0') {
         offset++; // a reading written after a power failure keeps the zeros of the lost block
         length--;
+        garbled = length == 0;
       }
     }
     while (length > 0 && isBlank(buffer[offset])) {
@@ -133,6 +138,12 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
     } else {
       missing++;
     }
+  }
+
+  /** Whether a field starts and ends as numbers and most stamps do: nothing to take off it. */
+  private static boolean isPlain(char first, char last) {
+    boolean starts = (first >= '0' && first <= '9') || first == '-';
+    return starts && last >= '0' && last <= '9';
   }
 
   private static boolean isBlank(char c) {

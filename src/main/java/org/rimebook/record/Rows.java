@@ -5,16 +5,29 @@ import java.util.Arrays;
 /** Rows of the record as they are read, file after file, in primitive columns that grow. */
 final class Rows {
 
-  private static final int FIRST_CAPACITY = 1 << 14;
+  private static final int LEAST_CAPACITY = 1 << 10;
+  private static final int MOST_EXPECTED = 1 << 26;
 
   private final double[][] values;
-  private long[] stampsMs = new long[FIRST_CAPACITY];
-  private int[] lines = new int[FIRST_CAPACITY];
-  private short[] missing = new short[FIRST_CAPACITY];
+  private long[] stampsMs;
+  private int[] lines;
+  private short[] missing;
   private int size;
+  private boolean inOrder = true;
+  private long longestStepMs;
 
-  Rows(int columns) {
-    values = new double[columns][FIRST_CAPACITY];
+  /**
+   * No rows yet.
+   *
+   * @param columns values of a row
+   * @param expected rows to make room for; there may be more or fewer
+   */
+  Rows(int columns, long expected) {
+    int capacity = (int) Math.max(LEAST_CAPACITY, Math.min(expected, MOST_EXPECTED));
+    values = new double[columns][capacity];
+    stampsMs = new long[capacity];
+    lines = new int[capacity];
+    missing = new short[capacity];
   }
 
   /**
@@ -27,6 +40,11 @@ final class Rows {
   void add(long stampMs, long line, double[] row, int missingFields) {
     if (size == stampsMs.length) {
       grow();
+    }
+    if (size > 0) {
+      long step = stampMs - stampsMs[size - 1];
+      inOrder &= step > 0;
+      longestStepMs = Math.max(longestStepMs, step);
     }
     stampsMs[size] = stampMs;
     lines[size] = Math.toIntExact(line);
@@ -66,6 +84,21 @@ final class Rows {
 
   int missingFields(int row) {
     return missing[row];
+  }
+
+  /** Whether every row was later than the one before it, also of rows forgotten since. */
+  boolean inOrder() {
+    return inOrder;
+  }
+
+  /** The longest step from a row to the next [ms], also of rows forgotten since. */
+  long longestStepMs() {
+    return longestStepMs;
+  }
+
+  /** A column as it stands; no value may be filled in after. */
+  Column column(int column) {
+    return Column.over(values[column], size);
   }
 
   int columns() {

@@ -1,9 +1,8 @@
 package org.rimebook.record;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Finds the sampling interval along a record. A run goes on through gaps and single odd steps; a
@@ -90,14 +89,21 @@ final class SamplingFinder {
 
   /** The commonest step, the shorter of two as common. */
   private long commonest(int fromStep, int toStep) {
-    Map<Long, Integer> counts = new HashMap<>();
-    long best = step(fromStep);
+    long[] steps = new long[toStep - fromStep];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = step(fromStep + i);
+    }
+    Arrays.sort(steps);
+    long best = steps[0];
     int most = 0;
-    for (int step = fromStep; step < toStep; step++) {
-      int count = counts.merge(step(step), 1, Integer::sum);
-      if (count > most || (count == most && step(step) < best)) {
-        most = count;
-        best = step(step);
+    int first = 0;
+    for (int i = 1; i <= steps.length; i++) {
+      if (i == steps.length || steps[i] != steps[first]) {
+        if (i - first > most) {
+          most = i - first;
+          best = steps[first];
+        }
+        first = i;
       }
     }
     return best;

@@ -3,8 +3,13 @@ package org.rimebook.record;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.rimebook.station.InputException;
 
 /**
@@ -24,6 +29,9 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
   /** The value of {@code time_format} for milliseconds since 1970. */
   static final String EPOCH_MILLISECONDS = "epoch-milliseconds";
 
+  private static final Pattern YEARS = Pattern.compile("\\d{4}");
+  private static final Pattern NUMBERS = Pattern.compile("\\d+");
+  private static final Pattern LETTERS = Pattern.compile("\\p{L}+");
   private static final double SECONDS_BELOW = 1e11;
 
   /** Kinds of stamp. */
@@ -50,8 +58,13 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
     return new StampForm(kind, List.of(), format, example);
   }
 
-  /** The form in which most of some stamps can be read. */
-  static StampForm of(List<String> stamps) {
+  /** The form of some stamps, told by those of the commonest shape. */
+  static StampForm of(List<String> all) {
+    Map<String, List<String>> shapes =
+        all.stream()
+            .collect(Collectors.groupingBy(StampForm::shape, TreeMap::new, Collectors.toList()));
+    List<String> stamps =
+        shapes.values().stream().max(Comparator.comparingInt(List::size)).orElse(List.of());
     String example = stamps.isEmpty() ? "" : stamps.get(0);
     Optional<Kind> counted = counted(stamps);
     if (counted.isPresent()) {
@@ -84,14 +97,13 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
 
   /** Digits run together, or a count since 1970, when most stamps are numbers. */
   private static Optional<Kind> counted(List<String> stamps) {
+    DigitStamp digits = new DigitStamp(0);
+    if (readable(stamps.stream().mapToLong(digits::epochMs).toArray()) * 2 > stamps.size()) {
+      return Optional.of(Kind.DIGITS);
+    }
     List<String> numbers = stamps.stream().filter(Cells::isNumber).toList();
     if (numbers.size() * 2 <= stamps.size()) {
       return Optional.empty();
-    }
-    DigitStamp digits = new DigitStamp(0);
-    long read = readable(numbers.stream().mapToLong(digits::epochMs).toArray());
-    if (read * 2 > numbers.size()) {
-      return Optional.of(Kind.DIGITS);
     }
     double[] counts =
         numbers.stream()
@@ -118,8 +130,12 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
 
   /** Separators and places of four-digit numbers of the date, alike for files one logger wrote. */
   String shape() {
-    String date = example.split("[ T]", 2)[0];
-    return date.replaceAll("\\d{4}", "Y").replaceAll("\\d+", "n");
+    return shape(example.split("[ T]", 2)[0]);
+  }
+
+  private static String shape(String stamp) {
+    String noLetters = LETTERS.matcher(stamp).replaceAll("a");
+    return NUMBERS.matcher(YEARS.matcher(noLetters).replaceAll("Y")).replaceAll("n");
   }
 
   /**

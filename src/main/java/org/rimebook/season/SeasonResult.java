@@ -47,7 +47,8 @@ public record SeasonResult(
     LevelSeries level =
         WireCombiner.combine(season.record(), depths, season.sheet(), season.notebook());
     List<Ruling> rulings = Rulings.of(season.notebook());
-    CatchSeries series = CatchEstimator.estimate(season.record(), level, rulings);
+    CatchSeries series =
+        CatchEstimator.estimate(season.record(), season.sheet(), depths, level, rulings);
     return new SeasonResult(season, calibrations, depths, level, rulings, series);
   }
 

@@ -11,13 +11,13 @@ import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 
 /** Reads the rows of one file after another. */
-final class FileReader {
+final class LoggerFileReader {
 
   private final StationSheet sheet;
   private final Wanted wanted;
   private final Rows rows;
 
-  FileReader(StationSheet sheet, Wanted wanted, Rows rows) {
+  LoggerFileReader(StationSheet sheet, Wanted wanted, Rows rows) {
     this.sheet = sheet;
     this.wanted = wanted;
     this.rows = rows;
@@ -60,7 +60,7 @@ final class FileReader {
     long lines = 0;
     String words;
     try (TextFile text = TextFile.open(file.path())) {
-      LogicalLines all = new LogicalLines(text.reader(), '\n', 1);
+      LogicalLines all = new LogicalLines(text.reader(), Fields.ANY, LogicalLines.JOIN_NONE);
       for (var next = all.next(); next.isPresent(); next = all.next()) {
         LogicalLine line = next.get();
         lines = line.number();

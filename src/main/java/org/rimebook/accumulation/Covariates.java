@@ -1,0 +1,182 @@
+package org.rimebook.accumulation;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.rimebook.depth.LevelSeries;
+import org.rimebook.depth.WireDepths;
+import org.rimebook.record.Column;
+import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.Channel;
+import org.rimebook.station.StationSheet;
+
+/**
+ * What may move the level at each node without anything falling: the air temperature, which moves
+ * the reading in proportion to the load, and the departures of the wires from each other, which
+ * follow the sun and whatever else pulls at them unequally. The departures are smoothed over an
+ * hour, so that their own noise doesn't come in.
+ */
+final class Covariates {
+
+  private static final long HALF_WINDOW_MS = 1_800_000;
+
+  private final LevelNodes nodes;
+  private final List<double[]> columns = new ArrayList<>();
+  private boolean temperature;
+
+  private Covariates(LevelNodes nodes) {
+    this.nodes = nodes;
+  }
+
+  static Covariates of(
+      LevelNodes nodes,
+      SeasonRecord record,
+      StationSheet sheet,
+      WireDepths depths,
+      LevelSeries level) {
+    Covariates covariates = new Covariates(nodes);
+    Optional<Channel> channel = sheet.channel(Channel.AIR_TEMPERATURE);
+    if (channel.isPresent()) {
+      covariates.addTemperature(
+          record, record.channel(sheet.channels().indexOf(channel.get())), level);
+    }
+    for (int wire = 0; wire + 1 < depths.wires(); wire++) {
+      covariates.addDeparture(wire, depths, level);
+    }
+    return covariates;
+  }
+
+  /** Whether the first column is the load times the temperature [mm °C]. */
+  boolean hasTemperature() {
+    return temperature;
+  }
+
+  /** One array a covariate, one element a node; finite. */
+  List<double[]> columns() {
+    return columns;
+  }
+
+  private int endIndex(int node, LevelSeries level) {
+    return Math.min(level.size(), nodes.firstIndex()[node] + nodes.readings()[node]);
+  }
+
+  private void addTemperature(SeasonRecord record, Column celsius, LevelSeries level) {
+    double[] values = new double[nodes.size()];
+    for (int node = 0; node < nodes.size(); node++) {
+      double sum = 0;
+      int count = 0;
+      for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
+        double value = celsius.get(level.row(i));
+        if (!Double.isNaN(value)) {
+          sum += value;
+          count++;
+        }
+      }
+      values[node] = count == 0 ? Double.NaN : sum / count;
+    }
+    if (fill(values)) {
+      for (int node = 0; node < nodes.size(); node++) {
+        values[node] *= nodes.levelMm()[node];
+      }
+      columns.add(values);
+      temperature = true;
+    }
+  }
+
+  private void addDeparture(int wire, WireDepths depths, LevelSeries level) {
+    double[] values = new double[nodes.size()];
+    for (int node = 0; node < nodes.size(); node++) {
+      double sum = 0;
+      int count = 0;
+      for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
+        double departure = departure(wire, depths, level.row(i));
+        if (!Double.isNaN(departure)) {
+          sum += departure;
+          count++;
+        }
+      }
+      values[node] = count == 0 ? Double.NaN : sum / count;
+    }
+    if (fill(values)) {
+      columns.add(smooth(values));
+    }
+  }
+
+  /** Departure of a wire from the mean of all [mm]; NaN unless all are used. */
+  private static double departure(int wire, WireDepths depths, int row) {
+    double sum = 0;
+    for (int w = 0; w < depths.wires(); w++) {
+      if (!depths.used(w, row)) {
+        return Double.NaN;
+      }
+      sum += depths.depthMm(w, row);
+    }
+    return depths.depthMm(wire, row) - sum / depths.wires();
+  }
+
+  /** Fills what is missing on a straight line between neighbours; false when there is nothing. */
+  private boolean fill(double[] values) {
+    int last = -1;
+    for (int i = 0; i < values.length; i++) {
+      if (Double.isNaN(values[i])) {
+        continue;
+      }
+      if (last < 0) {
+        Arrays.fill(values, 0, i, values[i]);
+      }
+      for (int k = last + 1; last >= 0 && k < i; k++) {
+        double share =
+            (nodes.timeMs()[k] - nodes.timeMs()[last])
+                / (double) (nodes.timeMs()[i] - nodes.timeMs()[last]);
+        values[k] = values[last] + share * (values[i] - values[last]);
+      }
+      last = i;
+    }
+    if (last >= 0) {
+      Arrays.fill(values, last + 1, values.length, values[last]);
+    }
+    return last >= 0;
+  }
+
+  /** Mean over an hour about each node, within the stretch the level compares over. */
+  private double[] smooth(double[] values) {
+    double[] smoothed = new double[values.length];
+    int from = 0;
+    int to = 0;
+    double sum = 0;
+    int breakBefore = 0;
+    int breakAfter = nextBreak(0);
+    for (int i = 0; i < values.length; i++) {
+      if (i == breakAfter) {
+        breakBefore = i;
+        breakAfter = nextBreak(i);
+        from = i;
+        to = i;
+        sum = 0;
+      }
+      while (to < breakAfter && nodes.timeMs()[to] <= nodes.timeMs()[i] + HALF_WINDOW_MS) {
+        sum += values[to++];
+      }
+      while (from < i
+          && from >= breakBefore
+          && nodes.timeMs()[from] < nodes.timeMs()[i] - HALF_WINDOW_MS) {
+        sum -= values[from++];
+      }
+      smoothed[i] = sum / (to - from);
+    }
+    return smoothed;
+  }
+
+  private int nextBreak(int from) {
+    int i = from;
+    while (i < nodes.links().length && nodes.links()[i] != LevelNodes.Link.BREAK) {
+      i++;
+    }
+    return Math.min(values(), i + 1);
+  }
+
+  private int values() {
+    return nodes.size();
+  }
+}

@@ -1,0 +1,231 @@
+package org.rimebook.accumulation;
+
+import java.util.List;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.rimebook.depth.Robust;
+
+/**
+ * How the level moves while nothing falls, learnt from dry time: in proportion to the covariates,
+ * and by a daily wave with a mean, which is evaporation. Fitted to changes of hourly means over
+ * three hours that lie wholly in dry time, by least squares with small penalties and with Huber's
+ * weights, so that drizzle taken for dry time pulls little (Huber 1964, Ann. Math. Stat. 35, 73;
+ * citation from memory).
+ */
+final class DriftModel {
+
+  private static final long HOUR_MS = 3_600_000;
+  private static final int LAG = 3;
+  private static final int WAVES = 2;
+  private static final int FEWEST = 100;
+  private static final int ROUNDS = 4;
+  private static final double HUBER = 1.5;
+  private static final double DRY = 0.3;
+
+  /** Standard deviations the coefficients are expected to have beforehand. */
+  private static final double TEMPERATURE_PER_C = 1e-4;
+
+  private static final double DEPARTURE_MM_PER_MM = 2;
+  private static final double WAVE_MM_PER_H = 0.05;
+
+  /**
+   * Evaporation over wet water under a wet sky is somewhere between none and as much as on dry days
+   * at the same hour: half is taken.
+   */
+  private static final double WET_SHARE = 0.5;
+
+  private final Covariates covariates;
+  private final LevelNodes nodes;
+  private final double[] coefficients;
+
+  private DriftModel(Covariates covariates, LevelNodes nodes, double[] coefficients) {
+    this.covariates = covariates;
+    this.nodes = nodes;
+    this.coefficients = coefficients;
+  }
+
+  /**
+   * Learns the drift.
+   *
+   * @param nodes the level as read
+   * @param covariates what may move it
+   * @param varianceMm2 variance of each node's level [mm²]
+   * @param wet probability of each link to be wet
+   */
+  static DriftModel fit(
+      LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
+    Sample sample = Sample.of(nodes, covariates, varianceMm2, wet);
+    int terms = covariates.columns().size() + 1 + 2 * WAVES;
+    double[] coefficients = new double[terms];
+    if (sample.size >= FEWEST) {
+      coefficients = solve(sample, expectedSd(covariates, terms));
+    }
+    return new DriftModel(covariates, nodes, coefficients);
+  }
+
+  private static double[] expectedSd(Covariates covariates, int terms) {
+    double[] sd = new double[terms];
+    for (int term = 0; term < terms; term++) {
+      sd[term] =
+          term >= covariates.columns().size()
+              ? WAVE_MM_PER_H
+              : term == 0 && covariates.hasTemperature() ? TEMPERATURE_PER_C : DEPARTURE_MM_PER_MM;
+    }
+    return sd;
+  }
+
+  /** Penalised least squares; every term is scaled so that its coefficient is of order one. */
+  private static double[] solve(Sample sample, double[] expectedSd) {
+    double[] coefficients = new double[expectedSd.length];
+    for (int round = 0; round < ROUNDS; round++) {
+      double scale = sample.spread(coefficients);
+      RealMatrix normal = MatrixUtils.createRealIdentityMatrix(expectedSd.length);
+      RealVector right = new ArrayRealVector(expectedSd.length);
+      for (int s = 0; s < sample.size; s++) {
+        double residual = sample.residual(s, coefficients);
+        double pull = HUBER * scale / Math.max(Math.abs(residual), 1e-12);
+        // Overlapping three-hour changes tell each hour three times.
+        double weight = Math.min(1, pull) / (LAG * scale * scale);
+        for (int a = 0; a < expectedSd.length; a++) {
+          double wa = weight * sample.terms[s][a] * expectedSd[a];
+          right.addToEntry(a, wa * sample.changeMm[s]);
+          for (int b = 0; b <= a; b++) {
+            normal.addToEntry(a, b, wa * sample.terms[s][b] * expectedSd[b]);
+          }
+        }
+      }
+      for (int a = 0; a < expectedSd.length; a++) {
+        for (int b = 0; b < a; b++) {
+          normal.setEntry(b, a, normal.getEntry(a, b));
+        }
+      }
+      coefficients = new CholeskyDecomposition(normal).getSolver().solve(right).toArray();
+      for (int a = 0; a < expectedSd.length; a++) {
+        coefficients[a] *= expectedSd[a];
+      }
+    }
+    return coefficients;
+  }
+
+  /**
+   * The level without its drift [mm].
+   *
+   * @param wet probability of each link to be wet
+   */
+  double[] corrected(double[] wet) {
+    double[] level = nodes.levelMm().clone();
+    List<double[]> columns = covariates.columns();
+    double driftMm = 0;
+    for (int i = 0; i < level.length; i++) {
+      if (i > 0) {
+        double hours = nodes.hours(i - 1);
+        double share = 1 - (1 - WET_SHARE) * wet[i - 1];
+        driftMm += share * hours * waveMmPerH(nodes.timeMs()[i] - (long) (hours * HOUR_MS / 2));
+      }
+      double moved = driftMm;
+      for (int c = 0; c < columns.size(); c++) {
+        moved += coefficients[c] * columns.get(c)[i];
+      }
+      level[i] -= moved;
+    }
+    return level;
+  }
+
+  private double waveMmPerH(long epochMs) {
+    double rate = 0;
+    double[] basis = new double[1 + 2 * WAVES];
+    waves(epochMs, 1, basis, 0);
+    for (int w = 0; w < basis.length; w++) {
+      rate += coefficients[covariates.columns().size() + w] * basis[w];
+    }
+    return rate;
+  }
+
+  private static void waves(long epochMs, double scale, double[] into, int at) {
+    double day = 2 * Math.PI * Math.floorMod(epochMs, 24 * HOUR_MS) / (24.0 * HOUR_MS);
+    into[at] += scale;
+    for (int w = 1; w <= WAVES; w++) {
+      into[at + 2 * w - 1] += scale * StrictMath.cos(w * day);
+      into[at + 2 * w] += scale * StrictMath.sin(w * day);
+    }
+  }
+
+  /** Changes of the level over dry time, with the terms that may explain them. */
+  private static final class Sample {
+    private final double[] changeMm;
+    private final double[][] terms;
+    private int size;
+
+    private Sample(int capacity) {
+      this.changeMm = new double[capacity];
+      this.terms = new double[capacity][];
+    }
+
+    static Sample of(LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
+      DryDrift.BlockMeans level = DryDrift.BlockMeans.of(nodes, varianceMm2, HOUR_MS);
+      List<DryDrift.BlockMeans> columns =
+          covariates.columns().stream()
+              .map(c -> DryDrift.BlockMeans.of(nodes.at(c), varianceMm2, HOUR_MS))
+              .toList();
+      boolean[] dry = dryBlocks(level, wet);
+      Sample sample = new Sample(level.size());
+      for (int k = LAG; k < level.size(); k++) {
+        boolean joined =
+            level.run()[k] == level.run()[k - LAG]
+                && level.index()[k] - level.index()[k - LAG] == LAG;
+        boolean allDry = true;
+        for (int j = k - LAG; j <= k; j++) {
+          allDry &= dry[j];
+        }
+        if (joined && allDry) {
+          sample.add(level, columns, k);
+        }
+      }
+      return sample;
+    }
+
+    private static boolean[] dryBlocks(DryDrift.BlockMeans level, double[] wet) {
+      boolean[] dry = new boolean[level.size()];
+      for (int k = 0; k < level.size(); k++) {
+        dry[k] = true;
+        int end = Math.min(wet.length, level.firstNode()[k] + level.nodes()[k]);
+        for (int link = Math.max(0, level.firstNode()[k] - 1); link < end; link++) {
+          dry[k] &= wet[link] < DRY;
+        }
+      }
+      return dry;
+    }
+
+    private void add(DryDrift.BlockMeans level, List<DryDrift.BlockMeans> columns, int k) {
+      double[] row = new double[columns.size() + 1 + 2 * WAVES];
+      for (int c = 0; c < columns.size(); c++) {
+        row[c] = columns.get(c).levelMm()[k] - columns.get(c).levelMm()[k - LAG];
+      }
+      for (int h = 0; h < LAG; h++) {
+        waves((level.index()[k] - h) * HOUR_MS, 1, row, columns.size());
+      }
+      changeMm[size] = level.levelMm()[k] - level.levelMm()[k - LAG];
+      terms[size] = row;
+      size++;
+    }
+
+    double residual(int s, double[] coefficients) {
+      double residual = changeMm[s];
+      for (int a = 0; a < coefficients.length; a++) {
+        residual -= coefficients[a] * terms[s][a];
+      }
+      return residual;
+    }
+
+    double spread(double[] coefficients) {
+      double[] magnitudes = new double[size];
+      for (int s = 0; s < size; s++) {
+        magnitudes[s] = Math.abs(residual(s, coefficients));
+      }
+      return Math.max(1e-4, Robust.sdFromMagnitudesInPlace(magnitudes, size));
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package org.rimebook.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rimebook.station.InputException;
+
+class RecordPreviewTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void columnsAreShownWithUnitKindAndSpread() throws Exception {
+    Season.of(
+        folder,
+        "table;Test Ridge\nTIMESTAMP;RECORD;Wire1;State\nTS;RN;Hz;\n;;Smp;Smp\n"
+            + "2024-11-30 00:00:00;1;1500,5;ok\n2024-11-30 00:10:00;2;1510,5;ok\n"
+            + "2024-11-30 00:20:00;3;NAN;ok\n2024-11-30 00:30:00;4;1530,5;ok\n");
+    RecordPreview preview = RecordPreview.of(folder);
+    assertThat(preview.files()).containsExactly("records/a.csv");
+    assertThat(preview.patterns()).containsExactly("records/*.csv");
+    assertThat(preview.dialect()).isEqualTo("semicolon between fields, decimal comma");
+    assertThat(preview.columns())
+        .extracting(PreviewColumn::name)
+        .containsExactly("TIMESTAMP", "RECORD", "Wire1", "State");
+    assertThat(preview.columns())
+        .extracting(PreviewColumn::unitText)
+        .containsExactly("TS", "RN", "Hz", "Smp");
+    assertThat(preview.columns())
+        .extracting(PreviewColumn::kind)
+        .containsExactly(
+            PreviewColumn.Kind.TIME,
+            PreviewColumn.Kind.NUMBER,
+            PreviewColumn.Kind.NUMBER,
+            PreviewColumn.Kind.TEXT);
+    PreviewColumn wire = preview.columns().get(2);
+    assertThat(wire.least()).hasValue(1500.5);
+    assertThat(wire.median()).hasValue(1510.5);
+    assertThat(wire.greatest()).hasValue(1530.5);
+    assertThat(preview.columns().get(3).median()).isEmpty();
+  }
+
+  @Test
+  void secondsSince1970AreATimeWhenTheyGoUp() throws Exception {
+    Season.of(folder, "t,f\n1733011800,1500.5\n1733012400,1501.5\n");
+    assertThat(RecordPreview.of(folder).columns())
+        .extracting(PreviewColumn::kind)
+        .containsExactly(PreviewColumn.Kind.TIME, PreviewColumn.Kind.NUMBER);
+  }
+
+  @Test
+  void filesOfAnotherNameAreTakenWhenThereIsNoCsv() throws Exception {
+    Season.in(folder).file("table.dat", Season.HEADER + Season.tenMinutes("2024-11-30", 0, 3));
+    assertThat(RecordPreview.of(folder).patterns()).containsExactly("records/*");
+  }
+
+  @Test
+  void aFolderWithoutRowsIsRefused() throws Exception {
+    Season.in(folder).file("notes.txt", "nothing to see\n");
+    assertThatThrownBy(() -> RecordPreview.of(folder))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("no rows with a header above them");
+  }
+}
