@@ -18,7 +18,12 @@ import picocli.CommandLine.Spec;
     versionProvider = VersionProvider.class,
     description =
         "From the frequencies of a vibrating-wire precipitation gauge to hourly and daily totals.",
-    subcommands = {TotalsCommand.class, InspectCommand.class, NewCommand.class},
+    subcommands = {
+      TotalsCommand.class,
+      InspectCommand.class,
+      NewCommand.class,
+      PracticeCommand.class
+    },
     footerHeading = "%nExamples:%n",
     footer = {
       "  rimebook new my-gauge-2024-25",
@@ -28,6 +33,8 @@ import picocli.CommandLine.Spec;
       "  rimebook totals my-gauge-2024-25 --out tables",
       "      write hourly.csv, daily.csv, season.json and datapackage.json into tables",
       "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
+      "  rimebook practice --class calm --seeds 3",
+      "      score the estimator on simulated winters with known truth",
       "",
       "Exit codes: 0 done; 1 the season opened but something couldn't be made;",
       "2 wrong use; 3 the season can't be read."

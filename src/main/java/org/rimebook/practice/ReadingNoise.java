@@ -15,10 +15,10 @@ public record ReadingNoise(Size size, double commonShare, Memory memory, Tails t
     implements DepthEffect {
 
   private static final double GALE_MS = 10;
-  private static final double MOST_GALES = 2;
+  private static final double MOST_GALES = 1.5;
 
   /**
-   * Standard deviation by wind, growing up to 20 m/s.
+   * Standard deviation by wind, growing up to 15 m/s.
    *
    * @param calmMm in still air [mm]
    * @param galeMm added at 10 m/s [mm]

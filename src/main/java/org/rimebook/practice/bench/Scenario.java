@@ -10,7 +10,7 @@ import org.rimebook.practice.bench.Setting.Range;
 /** The classes of winters. What a class leaves open is drawn from the seed. */
 public enum Scenario {
   CALM("little wind, little sun", s -> s),
-  WINDY("mean wind 5 to 8 m/s", s -> s.wind(new Range(5, 8))),
+  WINDY("mean wind 6 to 9 m/s", s -> s.wind(new Range(6, 9))),
   DIURNAL("wires move 0.05 to 0.4 mm in the sun", s -> s.sun(new Range(0.05, 0.4))),
   EVAPORATION(
       "0.05 to 0.5 mm/d evaporate, on odd seeds while it falls too",

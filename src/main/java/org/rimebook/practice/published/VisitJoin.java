@@ -1,5 +1,6 @@
 package org.rimebook.practice.published;
 
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.rimebook.station.Interval;
@@ -18,7 +19,8 @@ public final class VisitJoin {
 
   /**
    * Joins the depths across visits. The depth on either side is the median of the wire's readings
-   * within 15 min, or else its nearest reading; a wire without readings on one side isn't shifted.
+   * within 15 min. A wire that has none on one side is shifted as the others are on average; if no
+   * wire has any on both, each goes by its nearest readings, and isn't shifted when there are none.
    *
    * @param levels the depths
    * @param visits when the bucket was handled, in the order of time, not overlapping
@@ -35,19 +37,37 @@ public final class VisitJoin {
     for (Interval visit : visits) {
       int from = levels.firstRowFrom(visit.fromMs());
       int to = levels.firstRowFrom(visit.toMs());
-      int reachFrom = levels.firstRowFrom(visit.fromMs() - REACH_MS);
-      int reachTo = levels.firstRowFrom(visit.toMs() + REACH_MS);
-      for (double[] wire : depthMm) {
-        join(wire, new Rows(reachFrom, from), new Rows(to, reachTo));
-      }
+      Rows before = new Rows(levels.firstRowFrom(visit.fromMs() - REACH_MS), from);
+      Rows after = new Rows(to, levels.firstRowFrom(visit.toMs() + REACH_MS));
+      join(depthMm, before, after);
     }
     return new WireLevels(stampMs, depthMm);
   }
 
-  private static void join(double[] depthMm, Rows before, Rows after) {
-    for (int row = before.to(); row < after.from(); row++) {
-      depthMm[row] = Double.NaN;
+  private static void join(double[][] depthMm, Rows before, Rows after) {
+    double[] shiftMm = new double[depthMm.length];
+    double sum = 0;
+    int beside = 0;
+    for (int wire = 0; wire < depthMm.length; wire++) {
+      Arrays.fill(depthMm[wire], before.to(), after.from(), Double.NaN);
+      shiftMm[wire] = before.medianMm(depthMm[wire]) - after.medianMm(depthMm[wire]);
+      if (!Double.isNaN(shiftMm[wire])) {
+        sum += shiftMm[wire];
+        beside++;
+      }
     }
+    for (int wire = 0; wire < depthMm.length; wire++) {
+      if (Double.isNaN(shiftMm[wire])) {
+        shiftMm[wire] = beside > 0 ? sum / beside : farShiftMm(depthMm[wire], before, after);
+      }
+      for (int row = after.from(); row < depthMm[wire].length; row++) {
+        depthMm[wire][row] += shiftMm[wire];
+      }
+    }
+  }
+
+  /** Shift by the nearest readings; 0 when there is none on one side. */
+  private static double farShiftMm(double[] depthMm, Rows before, Rows after) {
     int last = before.to() - 1;
     while (last >= 0 && Double.isNaN(depthMm[last])) {
       last--;
@@ -57,21 +77,17 @@ public final class VisitJoin {
       next++;
     }
     if (last < 0 || next == depthMm.length) {
-      return;
+      return 0;
     }
-    double shift =
-        median(depthMm, Math.min(before.from(), last), before.to())
-            - median(depthMm, after.from(), Math.max(after.to(), next + 1));
-    for (int row = next; row < depthMm.length; row++) {
-      depthMm[row] += shift;
-    }
+    double beforeMm = new Rows(Math.min(before.from(), last), before.to()).medianMm(depthMm);
+    return beforeMm - new Rows(after.from(), Math.max(after.to(), next + 1)).medianMm(depthMm);
   }
 
-  /** Median of the readings among rows, of which there is at least one. */
-  private static double median(double[] depthMm, int from, int to) {
-    // Missing readings are NaN, which the median leaves out.
-    return new Median().evaluate(depthMm, from, to - from);
-  }
+  private record Rows(int from, int to) {
 
-  private record Rows(int from, int to) {}
+    /** Median of the readings among the rows, missing ones left out; NaN when there is none. */
+    double medianMm(double[] depthMm) {
+      return new Median().evaluate(depthMm, from, to - from);
+    }
+  }
 }

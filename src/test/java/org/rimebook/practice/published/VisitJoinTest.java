@@ -52,4 +52,18 @@ class VisitJoinTest {
     assertThat(joined(new double[] {1, 100, 101, 2}, 0, 20, 60, 120))
         .containsExactly(NONE, 100, 101, NONE);
   }
+
+  @Test
+  void aWireThatIsAwayDuringAVisitIsShiftedAsTheOthers() {
+    // The first wire is away from before the visit on until some time after it.
+    WireLevels levels =
+        Depths.every(
+            10,
+            new double[] {500, NONE, NONE, NONE, NONE, 104},
+            new double[] {500, 501, 0, 101, 102, 103});
+    Interval visit = new Interval(Depths.minute(20), Depths.minute(30));
+    WireLevels joined = VisitJoin.across(levels, List.of(visit));
+    assertThat(Depths.wire(joined, 1)).containsExactly(500, 501, NONE, 500.5, 501.5, 502.5);
+    assertThat(Depths.wire(joined, 0)).containsExactly(500, NONE, NONE, NONE, NONE, 503.5);
+  }
 }

@@ -1,4 +1,4 @@
-package org.rimebook.practice;
+package org.rimebook.practice.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -11,9 +11,10 @@ import org.junit.jupiter.api.Test;
 class ScoreTest {
 
   private static final Offset<Double> EXACT = within(1e-12);
+  private static final Pairs A_DAY = new Pairs(new double[] {1}, new double[] {1});
 
   private static Score score(double[] truthMm, double[] estimateMm) {
-    return Score.of(truthMm, estimateMm);
+    return Score.of(new Pairs(truthMm, estimateMm), A_DAY, 1);
   }
 
   @Test
@@ -30,15 +31,9 @@ class ScoreTest {
   }
 
   @Test
-  void daysAreBlocksOfTwentyFourHours() {
-    // An hour too early within the first day is no error; half a millimetre in the second is.
-    double[] truth = new double[36];
-    double[] estimate = new double[36];
-    truth[3] = 2;
-    estimate[2] = 2;
-    truth[24] = 1;
-    estimate[35] = 1.5;
-    assertThat(score(truth, estimate).dailyRmseMm()).isCloseTo(Math.sqrt(0.125), EXACT);
+  void daysHaveTheirOwnErrors() {
+    Pairs days = new Pairs(new double[] {2, 1}, new double[] {2, 1.5});
+    assertThat(Score.of(A_DAY, days, 1).dailyRmseMm()).isCloseTo(Math.sqrt(0.125), EXACT);
   }
 
   @Test
@@ -51,6 +46,15 @@ class ScoreTest {
   void aWetHourThatPrintsAsNothingIsMissed() {
     Score score = score(new double[] {0.3, 0.4, 1, 0}, new double[] {0, 0.0049, 0.005, 0});
     assertThat(score.missedCatchMm()).isCloseTo(0.7, EXACT);
+  }
+
+  @Test
+  void falseAndMissedCatchOfAShortSeasonCountAsForHalfAYear() {
+    Pairs hours = new Pairs(new double[] {0, 0.4}, new double[] {0.2, 0});
+    Score score = Score.of(hours, A_DAY, 3);
+    assertThat(score.falseCatchMm()).isCloseTo(0.6, EXACT);
+    assertThat(score.missedCatchMm()).isCloseTo(1.2, EXACT);
+    assertThat(score.seasonBiasPct()).isCloseTo(-50, within(1e-9));
   }
 
   @Test
