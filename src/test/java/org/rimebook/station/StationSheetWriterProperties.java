@@ -86,6 +86,7 @@ class StationSheetWriterProperties {
         .as((column, lead, calibrations) -> new Wire("", column, lead, calibrations))
         .list()
         .ofSize(names.size())
+        .uniqueElements(Wire::frequencyColumn)
         .map(
             wires -> {
               List<Wire> named = new ArrayList<>();
