@@ -63,7 +63,7 @@ final class FileNotes {
           (fields.size() == 1 ? "a field" : "the first of " + fields.size() + " fields")
               + " of column \""
               + first.column()
-              + "\" that can't be read as a number and counts as missing: "
+              + "\" taken as missing, not being a number: "
               + LineLedger.quote(first.text());
       String remedy =
           fields.size() * 2L > used

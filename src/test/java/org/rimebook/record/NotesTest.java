@@ -64,12 +64,12 @@ class NotesTest {
     String text = H + rows.replace(",-3\n", ",cold\n").replace("1503.5", "oops");
     assertThat(notes(Season.of(folder, text)))
         .containsExactly(
-            "records/a.csv, line 2: the first of 9 fields of column \"air_temp_c\" that can't be"
-                + " read as a number and counts as missing: \"cold\". That is more than half of the"
+            "records/a.csv, line 2: the first of 9 fields of column \"air_temp_c\" taken as missing,"
+                + " not being a number: \"cold\". That is more than half of the"
                 + " column: check record.decimal, record.delimiter and record.missing in"
                 + " station.json",
-            "records/a.csv, line 5: a field of column \"f1_hz\" that can't be read as a number and"
-                + " counts as missing: \"oops\"");
+            "records/a.csv, line 5: a field of column \"f1_hz\" taken as missing, not being a"
+                + " number: \"oops\"");
   }
 
   @Test
