@@ -42,15 +42,18 @@ record Dialect(
 
   /** Delimiter and decimal mark in words. */
   static String words(char delimiter, char decimal) {
-    String delimited =
-        switch (delimiter) {
-          case ',' -> "comma";
-          case ';' -> "semicolon";
-          case '\t' -> "tab";
-          case '|' -> "bar";
-          case Fields.BLANKS -> "blanks";
-          default -> "'" + delimiter + "'";
-        };
-    return delimited + " between fields, decimal " + (decimal == ',' ? "comma" : "point");
+    return word(delimiter) + " between fields, decimal " + (decimal == ',' ? "comma" : "point");
+  }
+
+  /** A delimiter in a word. */
+  static String word(char delimiter) {
+    return switch (delimiter) {
+      case ',' -> "comma";
+      case ';' -> "semicolon";
+      case '\t' -> "tab";
+      case '|' -> "bar";
+      case Fields.BLANKS -> "blanks";
+      default -> "'" + delimiter + "'";
+    };
   }
 }

@@ -38,6 +38,15 @@ final class DialectFinder {
     return new DialectFinder(head, Optional.empty(), Optional.empty()).byStructure();
   }
 
+  /** The layout with a delimiter not stated, when only that shows wanted names; else empty. */
+  static Optional<Dialect> withOtherDelimiter(
+      List<LogicalLine> head, Wanted wanted, RecordLayout layout) {
+    DialectFinder stated = new DialectFinder(head, layout.delimiter(), layout.decimal());
+    return stated.byNames(wanted).isPresent()
+        ? Optional.empty()
+        : new DialectFinder(head, Optional.empty(), layout.decimal()).byNames(wanted);
+  }
+
   /** The first line with the most of the wanted names. */
   private Optional<Dialect> byNames(Wanted wanted) {
     int bestScore = 0;

@@ -1,6 +1,7 @@
 package org.rimebook.record;
 
 import java.util.List;
+import org.rimebook.station.Problem;
 
 /**
  * What became of the lines of one file: {@code lines = used + sum of setAside lines}.
@@ -15,6 +16,8 @@ import java.util.List;
  *     missing token; taken as missing
  * @param unreadableCount how many such fields there are
  * @param dialect how the file was read, in words (delimiter, decimal mark, encoding, time format)
+ * @param notes its faults in words, one for each reason: columns it lacks, lines set aside other
+ *     than heads and repeats, fields that couldn't be read
  */
 public record FileAccount(
     String file,
@@ -24,11 +27,13 @@ public record FileAccount(
     long missingFields,
     List<FieldNote> unreadableFields,
     long unreadableCount,
-    String dialect) {
+    String dialect,
+    List<Problem> notes) {
 
   public FileAccount {
     setAside = List.copyOf(setAside);
     unreadableFields = List.copyOf(unreadableFields);
+    notes = List.copyOf(notes);
   }
 
   /**

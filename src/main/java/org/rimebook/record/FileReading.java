@@ -2,6 +2,7 @@ package org.rimebook.record;
 
 import java.util.List;
 import java.util.Map;
+import org.rimebook.station.Problem;
 
 /**
  * What reading a file gave, beside its rows.
@@ -14,6 +15,7 @@ import java.util.Map;
  * @param joinedLines lines beyond the first of the rows that have more than one, by their line
  * @param unreadable fields of its rows that couldn't be read
  * @param dialect how it was read, in words
+ * @param notes what is wrong with it as a whole and didn't stop its reading
  */
 record FileReading(
     String file,
@@ -23,7 +25,8 @@ record FileReading(
     LineLedger ledger,
     Map<Long, Long> joinedLines,
     List<FileAccount.FieldNote> unreadable,
-    String dialect) {
+    String dialect,
+    List<Problem> notes) {
 
   /** Sets a row of the file aside after all. */
   void setAside(Rows rows, int row, LineReason reason, String detail) {

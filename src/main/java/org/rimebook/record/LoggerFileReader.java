@@ -1,13 +1,12 @@
 package org.rimebook.record;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
-import java.io.FilterReader;
 import java.io.IOException;
-import java.io.Reader;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
 import org.rimebook.station.StationSheet;
 
 /** Reads the rows of one file after another. */
@@ -33,7 +32,7 @@ final class LoggerFileReader {
     }
     RowHandler handler = attempt.handler;
     if (attempt.cut) {
-      handler.cut(attempt.breaksOff);
+      handler.cut(attempt.cutInField);
     }
     char decimal = attempt.numbers.decimal();
     String words =
@@ -42,7 +41,7 @@ final class LoggerFileReader {
             + attempt.words
             + ", "
             + plan.form().words()
-            + notes(plan);
+            + headerWords(plan);
     return new FileReading(
         plan.file().name(),
         firstRow,
@@ -51,7 +50,8 @@ final class LoggerFileReader {
         handler.ledger(),
         handler.joinedLines(),
         handler.unreadable(),
-        words);
+        words,
+        FileNotes.ofColumns(plan.file().name(), plan.dialect(), wanted));
   }
 
   /** A file nothing of which is a row. */
@@ -72,22 +72,15 @@ final class LoggerFileReader {
       }
       words = text.words();
     }
+    List<Problem> suspect =
+        DelimiterSuspect.of(file, head, wanted, sheet.layout()).stream().toList();
     String note = head.isEmpty() ? "empty file" : "no line of it is a row, " + words;
     return new FileReading(
-        file.name(), rows.size(), rows.size(), lines, ledger, Map.of(), List.of(), note);
+        file.name(), rows.size(), rows.size(), lines, ledger, Map.of(), List.of(), note, suspect);
   }
 
-  private String notes(FilePlan plan) {
-    StringBuilder notes = new StringBuilder();
-    if (!plan.headerFrom().isEmpty()) {
-      notes.append(", no header: columns as in ").append(plan.headerFrom());
-    }
-    for (String column : wanted.values()) {
-      if (ColumnNames.find(plan.dialect().names(), column).isEmpty()) {
-        notes.append(", no column ").append(column);
-      }
-    }
-    return notes.toString();
+  private static String headerWords(FilePlan plan) {
+    return plan.headerFrom().isEmpty() ? "" : ", no header: columns as in " + plan.headerFrom();
   }
 
   private Attempt attempt(FilePlan plan, List<LogicalLine> head, boolean guarded)
@@ -98,11 +91,16 @@ final class LoggerFileReader {
     RowHandler handler = new RowHandler(rows, plan.form().reader(offset), numbers, oddLines);
     Attempt attempt = new Attempt(handler, numbers);
     try (TextFile text = TextFile.open(plan.file().path())) {
-      LastCharacter reader = new LastCharacter(text.reader());
+      TailReader reader = new TailReader(text.reader());
       CsvText.of(reader, plan.dialect(), guarded).read(handler);
       attempt.words = text.words();
-      attempt.breaksOff = text.breaksOff();
-      attempt.cut = reader.last != '\n' && reader.last != '\r';
+      attempt.cut = reader.endsInLine();
+      char delimiter = plan.dialect().delimiter();
+      attempt.cutInField =
+          text.breaksOff()
+              || (attempt.cut
+                  && handler.endsInUsedField()
+                  && CutField.atEndOf(reader.lines(), delimiter));
       attempt.sound = guarded || !handler.joinsLines();
     } catch (CsvParseException e) {
       if (guarded) {
@@ -119,31 +117,12 @@ final class LoggerFileReader {
     private final NumberReader numbers;
     private boolean sound;
     private boolean cut;
-    private boolean breaksOff;
+    private boolean cutInField;
     private String words = "";
 
     private Attempt(RowHandler handler, NumberReader numbers) {
       this.handler = handler;
       this.numbers = numbers;
-    }
-  }
-
-  /** Remembers the last character it gave. */
-  private static final class LastCharacter extends FilterReader {
-
-    private char last = '\n';
-
-    private LastCharacter(Reader in) {
-      super(in);
-    }
-
-    @Override
-    public int read(char[] buffer, int offset, int length) throws IOException {
-      int count = super.read(buffer, offset, length);
-      if (count > 0) {
-        last = buffer[offset + count - 1];
-      }
-      return count;
     }
   }
 }

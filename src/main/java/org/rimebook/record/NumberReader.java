@@ -147,6 +147,12 @@ final class NumberReader {
     return missingWords.contains(word) ? missing() : Double.NaN;
   }
 
+  /** Whether a field stands for a missing value. */
+  boolean isMissing(String field) {
+    value(field.toCharArray(), 0, field.length());
+    return lastWasMissing;
+  }
+
   /** Whether the last field was a number, missing or not. */
   boolean lastWasNumber() {
     return lastWasNumber;

@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
  * @param least least of its numbers; empty unless it holds any
  * @param median median of its numbers; empty unless it holds any
  * @param greatest greatest of its numbers; empty unless it holds any
+ * @param whole whether it holds numbers and all are whole
+ * @param missing what stands for missing numbers in it, as written, each once
  */
 public record PreviewColumn(
     String name,
@@ -20,7 +22,13 @@ public record PreviewColumn(
     Kind kind,
     OptionalDouble least,
     OptionalDouble median,
-    OptionalDouble greatest) {
+    OptionalDouble greatest,
+    boolean whole,
+    List<String> missing) {
+
+  public PreviewColumn {
+    missing = List.copyOf(missing);
+  }
 
   /** What a column holds. */
   public enum Kind {
@@ -46,7 +54,13 @@ public record PreviewColumn(
         kind,
         summed ? OptionalDouble.of(values[0]) : OptionalDouble.empty(),
         summed ? OptionalDouble.of(median(values)) : OptionalDouble.empty(),
-        summed ? OptionalDouble.of(values[values.length - 1]) : OptionalDouble.empty());
+        summed ? OptionalDouble.of(values[values.length - 1]) : OptionalDouble.empty(),
+        summed && Arrays.stream(values).allMatch(value -> value == Math.rint(value)),
+        kind == Kind.NUMBER ? missing(cells, numbers) : List.of());
+  }
+
+  private static List<String> missing(List<String> cells, NumberReader numbers) {
+    return cells.stream().distinct().filter(numbers::isMissing).toList();
   }
 
   /** A time is a date, or a count since 1970 that goes up from row to row. */

@@ -1,6 +1,7 @@
 package org.rimebook.record;
 
 import java.util.List;
+import org.rimebook.station.Problem;
 
 /**
  * Where the rows of a record came from.
@@ -16,5 +17,10 @@ public record Provenance(
 
   public Provenance {
     files = List.copyOf(files);
+  }
+
+  /** The notes on every file, in the order of the files. */
+  public List<Problem> notes() {
+    return files.stream().flatMap(file -> file.notes().stream()).toList();
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.rimebook.station.Channel;
+import org.rimebook.station.Problem;
 import org.rimebook.station.RecordLayout;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Unit;
@@ -115,14 +116,19 @@ final class RecordBuilder {
             .sum();
     List<FileAccount.FieldNote> unreadable =
         file.unreadable().stream().filter(note -> lines.get((int) note.line())).toList();
+    List<SetAside> setAside = file.ledger().inOrder();
+    List<Problem> notes = new ArrayList<>(file.notes());
+    notes.addAll(FileNotes.ofLines(file.file(), setAside));
+    notes.addAll(FileNotes.ofFields(file.file(), unreadable, used));
     return new FileAccount(
         file.file(),
         file.lines(),
         used + joinedLines,
-        file.ledger().inOrder(),
+        setAside,
         missing,
         unreadable.subList(0, Math.min(MOST_NOTES, unreadable.size())),
         unreadable.size(),
-        file.dialect());
+        file.dialect(),
+        notes);
   }
 }

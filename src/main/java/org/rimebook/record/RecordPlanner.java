@@ -2,6 +2,7 @@ package org.rimebook.record;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,9 +62,11 @@ final class RecordPlanner {
             DialectFinder.find(head, wanted, layout).ifPresent(found -> own.put(file, found)));
     own.forEach(
         (file, dialect) -> {
+          Optional<Problem> suspect = DelimiterSuspect.of(file, heads.get(file), wanted, layout);
+          suspect.ifPresent(problems::add);
           if (dialect.headerLine() > 0) {
             enter(file, dialect, "");
-          } else {
+          } else if (suspect.isEmpty()) {
             borrowHeader(file, dialect, own);
           }
         });
@@ -124,6 +127,7 @@ final class RecordPlanner {
       }
       once(plan, wanted.time());
       wanted.values().forEach(column -> once(plan, column));
+      shared(plan);
     }
     for (String column : wanted.values()) {
       List<FilePlan> without =
@@ -171,6 +175,31 @@ final class RecordPlanner {
               0,
               "the column \"" + column + "\" stands there more than once (fields " + places + ")",
               "Give each a name of its own in the header, and the one meant in station.json"));
+    }
+  }
+
+  /** Names that differ in case or blanks only may find one column. */
+  private void shared(FilePlan plan) {
+    Map<Integer, String> columns = new HashMap<>();
+    for (String name : wanted.values()) {
+      for (int found : ColumnNames.find(plan.dialect().names(), name)) {
+        String other = columns.putIfAbsent(found, name);
+        if (other != null) {
+          problems.add(
+              new Problem(
+                  plan.file().name(),
+                  plan.dialect().headerLine(),
+                  0,
+                  "field "
+                      + (found + 1)
+                      + " is both \""
+                      + other
+                      + "\" and \""
+                      + name
+                      + "\" of station.json",
+                  "Name each column once"));
+        }
+      }
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 import org.rimebook.station.StationSheet;
@@ -102,13 +103,15 @@ public final class RecordReader {
   private static InputException nothing(List<FileReading> readings) {
     return new InputException(
         readings.stream()
-            .map(
-                reading ->
-                    Problem.inFile(
-                        reading.file(),
-                        "no row of it can be read: " + found(reading),
-                        "A row has a time and as many fields as the header has names"))
+            .flatMap(reading -> Stream.concat(reading.notes().stream(), Stream.of(noRow(reading))))
             .toList());
+  }
+
+  private static Problem noRow(FileReading reading) {
+    return Problem.inFile(
+        reading.file(),
+        "no row of it can be read: " + found(reading),
+        "A row has a time and as many fields as the header has names");
   }
 
   private static String found(FileReading reading) {

@@ -195,12 +195,18 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
     return joinsLines;
   }
 
-  /** Sets the last record aside as cut if it wasn't whole, or if the file is known to break off. */
-  void cut(boolean breaksOff) {
+  /** Whether the last field of the last record is one that is used. */
+  boolean endsInUsedField() {
+    int last = fields - 1;
+    return last >= 0 && last < wantedFields && (last == columns.time() || valueOfField[last] >= 0);
+  }
+
+  /** Sets the last record aside as cut if it wasn't whole, or is known to break off in a field. */
+  void cut(boolean inField) {
     boolean lastIsRow = rows.size() > 0 && rows.line(rows.size() - 1) == lastRecordLine;
     if (lastIsOdd) {
       ledger.lastIs(lastRecordLine, LineReason.CUT_LINE);
-    } else if (breaksOff && lastIsRow) {
+    } else if (inField && lastIsRow) {
       rows.truncate(rows.size() - 1);
       ledger.setAside(lastRecordLine, linesSeen, LineReason.CUT_LINE, "");
     }

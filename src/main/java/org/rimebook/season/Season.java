@@ -74,6 +74,7 @@ public record Season(
                 "It is kept"));
       }
       notes.addAll(notebook.notes());
+      notes.addAll(record.provenance().notes());
       Digests digests =
           new Digests(record.provenance().sha256(), Sha256.hex(station), Sha256.hex(log));
       return new Season(sheet.sheet(), record, notebook, digests, notes);

@@ -31,6 +31,8 @@ public record SheetDraft(String text, List<String> guessed, List<String> toEnter
 
   private static final Pattern FREQUENCY = Pattern.compile("hz|freq.*|f\\d*|vw\\d*|wire.*|count.*");
 
+  private static final Pattern ROW_NUMBER = Pattern.compile("rec(ord)?|rn|row|id|no|n|seq|index");
+
   public SheetDraft {
     guessed = List.copyOf(guessed);
     toEnter = List.copyOf(toEnter);
@@ -55,7 +57,9 @@ public record SheetDraft(String text, List<String> guessed, List<String> toEnter
     root.put("day_starts_at", "00:00");
     toEnter.add("utc_offset: station time, hours and minutes east of UTC, no summer time");
     root.put("gauge", gauge());
-    toEnter.add("gauge: orifice_area_cm2, and capacity_mm, rim_height_m, wind_shield if known");
+    toEnter.add(
+        "gauge: orifice_area_cm2, and capacity_mm, rim_height_m, wind_shield if known (null reads"
+            + " as other)");
     root.put("wires", wires(preview, guessed, toEnter));
     root.put("record", record(preview, guessed, toEnter));
     root.put("channels", channels(preview, guessed));
@@ -69,7 +73,7 @@ public record SheetDraft(String text, List<String> guessed, List<String> toEnter
     gauge.put("orifice_area_cm2", null);
     gauge.put("capacity_mm", null);
     gauge.put("rim_height_m", null);
-    gauge.put("wind_shield", "other");
+    gauge.put("wind_shield", null);
     return gauge;
   }
 
@@ -102,7 +106,29 @@ public record SheetDraft(String text, List<String> guessed, List<String> toEnter
         wires.isEmpty()
             ? "wires: no column looks like a frequency; name each wire and its frequency_column"
             : "wires: a_cm_per_hz, b_cm_per_hz2 and f0_hz of each from its sheet, and its name");
+    if (wires.isEmpty()) {
+      toEnter.addAll(counts(preview));
+    }
     return wires;
+  }
+
+  /** What to enter when wires may be logged as counts, empty when no column looks so. */
+  private static List<String> counts(RecordPreview preview) {
+    List<String> counts =
+        preview.columns().stream().filter(SheetDraft::mayCount).map(PreviewColumn::name).toList();
+    return counts.isEmpty()
+        ? List.of()
+        : List.of(
+            "record: if "
+                + String.join(", ", counts)
+                + " are counts, frequency_kind: \"counts\" and gate_s, the gate time [s]");
+  }
+
+  private static boolean mayCount(PreviewColumn column) {
+    String name = column.name().toLowerCase(Locale.ROOT);
+    return column.whole()
+        && column.median().orElse(0) > HIGHEST_HZ
+        && !ROW_NUMBER.matcher(name).matches();
   }
 
   private static boolean isFrequency(PreviewColumn column) {
@@ -124,7 +150,9 @@ public record SheetDraft(String text, List<String> guessed, List<String> toEnter
     Optional<PreviewColumn> time =
         preview.columns().stream().filter(c -> c.kind() == PreviewColumn.Kind.TIME).findFirst();
     record.put("time_column", time.map(PreviewColumn::name).orElse(null));
-    record.put("missing", List.of("NAN"));
+    record.put(
+        "missing",
+        preview.columns().stream().flatMap(c -> c.missing().stream()).distinct().toList());
     time.ifPresent(c -> guessed.add("column " + c.name() + " is the time"));
     if (time.isEmpty()) {
       toEnter.add("record.time_column: no column looks like a time");

@@ -12,7 +12,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /**
  * A JSON value that knows where it stands, so that a wrong value can be named by line and column.
@@ -26,10 +25,6 @@ public record Json(Object value, long line, long column) {
 
   /** Stands for the JSON literal null. */
   public static final Object NULL = new Object();
-
-  /** What the parser adds for programmers: where a bracket was opened, which switch to set. */
-  private static final Pattern PARSER_DETAIL =
-      Pattern.compile(" \\(start marker at.*|: enable `.*");
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
@@ -63,15 +58,7 @@ public record Json(Object value, long line, long column) {
       }
       return json;
     } catch (JsonProcessingException e) {
-      JsonLocation at = e.getLocation();
-      throw new InputException(
-          new Problem(
-              file,
-              at == null ? firstLine : at.getLineNr() + firstLine - 1,
-              at == null ? 0 : at.getColumnNr(),
-              "isn't well-formed JSON: "
-                  + PARSER_DETAIL.matcher(e.getOriginalMessage()).replaceAll(""),
-              "Mend the line; the members before it are fine"));
+      throw new InputException(JsonFault.problem(e, file, firstLine));
     } catch (IOException e) {
       throw new IllegalStateException("reading from a string can't fail", e);
     }

@@ -96,7 +96,8 @@ public final class Members {
   public String requiredText(String name, String example) {
     if (!has(name)) {
       taken.add(name);
-      problem(name, "is absent", "Add it, for example \"" + name + "\": \"" + example + "\"");
+      problem(
+          name, "is absent or null", "Enter it, for example \"" + name + "\": \"" + example + "\"");
       return "";
     }
     Optional<String> text = text(name);
@@ -157,7 +158,7 @@ public final class Members {
   public double requiredNumber(String name, String example) {
     if (!has(name)) {
       taken.add(name);
-      problem(name, "is absent", "Add it, for example \"" + name + "\": " + example);
+      problem(name, "is absent or null", "Enter it, for example \"" + name + "\": " + example);
       return Double.NaN;
     }
     return number(name).orElse(Double.NaN);

@@ -139,6 +139,7 @@ public final class StationSheetReader {
   private List<Wire> wires(Members root) {
     List<Wire> wires = new ArrayList<>();
     Set<String> names = new HashSet<>();
+    Set<String> columns = new HashSet<>();
     for (Members at : root.objects("wires")) {
       String name = at.requiredText("name", "north");
       if (!name.isEmpty() && !names.add(name)) {
@@ -148,6 +149,12 @@ public final class StationSheetReader {
         at.problem("name", "is \"" + name + "\"", "Leave out '+', ';' and ','");
       }
       String column = at.requiredText("frequency_column", "f1_hz");
+      if (!column.isEmpty() && !columns.add(column)) {
+        at.problem(
+            "frequency_column",
+            "\"" + column + "\" is another wire's too",
+            "Give each wire the column of its own readings");
+      }
       wires.add(new Wire(name, column, at.text("lead"), calibrations(at)));
       unknown.addAll(at.untaken());
     }
@@ -200,7 +207,8 @@ public final class StationSheetReader {
     }
     boolean counts = kind.equals(Optional.of("counts"));
     if (counts && gateS.isEmpty()) {
-      at.problem("gate_s", "is absent while frequency_kind is counts", "Enter the gate time [s]");
+      at.problem(
+          "gate_s", "is absent or null while frequency_kind is counts", "Enter the gate time [s]");
     }
     RecordLayout layout =
         new RecordLayout(
@@ -239,14 +247,17 @@ public final class StationSheetReader {
 
   private List<Channel> channels(Members root) {
     List<Channel> channels = new ArrayList<>();
+    Set<List<String>> columns = new HashSet<>();
     for (Members at : root.objects("channels")) {
       String quantity = at.requiredText("quantity", Channel.AIR_TEMPERATURE);
-      channels.add(
-          new Channel(
-              quantity,
-              at.requiredText("column", "air_temp_c"),
-              unit(at, quantity),
-              positive(at, "height_m")));
+      String column = at.requiredText("column", "air_temp_c");
+      if (!column.isEmpty() && !columns.add(List.of(quantity, column))) {
+        at.problem(
+            "column",
+            "\"" + column + "\" is given for " + quantity + " twice",
+            "Leave one of the two out");
+      }
+      channels.add(new Channel(quantity, column, unit(at, quantity), positive(at, "height_m")));
       unknown.addAll(at.untaken());
     }
     return channels;

@@ -48,7 +48,10 @@ class SampleSetsTest {
               "--resolution",
               "0.01",
               "--no-report");
-      assertThat(run.err()).isEmpty();
+      assertThat(run.err().lines()).allMatch(line -> line.startsWith("rimebook: note: "));
+      if (!season.equals("hard-winter")) {
+        assertThat(run.err()).isEmpty();
+      }
       assertThat(run.code()).isEqualTo(0);
     }
   }

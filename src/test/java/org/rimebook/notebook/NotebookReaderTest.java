@@ -104,9 +104,9 @@ class NotebookReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "late-catch | \"to\": \"2025-01-15T12:00Z\" | from is absent",
-        "late-catch | \"from\": \"2025-01-15T12:00Z\" | to is absent",
-        "late-catch | \"from\": null, \"to\": \"2025-01-15T12:00Z\" | from is absent",
+        "late-catch | \"to\": \"2025-01-15T12:00Z\" | from is absent or null",
+        "late-catch | \"from\": \"2025-01-15T12:00Z\" | to is absent or null",
+        "late-catch | \"from\": null, \"to\": \"2025-01-15T12:00Z\" | from is absent or null",
         "late-catch | \"from\": \"2025-01-15T10:00\", \"to\": \"2025-01-15T12:00Z\" | from has no offset",
         "late-catch | \"from\": \"15.1.2025\", \"to\": \"2025-01-15T12:00Z\" | from isn't a time",
         "late-catch | \"from\": \"2025-02-29T10:00Z\", \"to\": \"2025-03-15T12:00Z\" | from isn't a time",
@@ -114,15 +114,15 @@ class NotebookReaderTest {
         "dry-spell | \"from\": \"2025-01-15T12:00Z\", \"to\": \"2025-01-15T10:00Z\" | to isn't later than from",
         "dry-spell | \"from\": \"2025-01-15T12:00Z\", \"to\": \"2025-01-15T12:00Z\" | to isn't later than from",
         "dry-spell | \"from\": \"2025-01-15T12:00Z\", \"to\": \"+999999999-01-01T00:00Z\" | to lies in the year",
-        "estimate | SPAN, \"source\": \"a\" | total_mm is absent",
+        "estimate | SPAN, \"source\": \"a\" | total_mm is absent or null",
         "estimate | SPAN, \"total_mm\": -0.1, \"source\": \"a\" | total_mm is -0.1",
         "estimate | SPAN, \"total_mm\": \"9\", \"source\": \"a\" | total_mm must be a number",
         "estimate | SPAN, \"total_mm\": 1e999, \"source\": \"a\" | total_mm must be a number",
         "bad-interval | SPAN, \"reason\": \"noise\", \"wires\": \"north\" | wires must be a list",
         "bad-interval | SPAN, \"reason\": \"noise\", \"wires\": [] | wires names no wire",
         "dismissal | \"finding\": \"\" | finding is empty",
-        "withdrawal | \"finding\": \"f\" | entry is absent",
-        "sign-off | \"station_sha256\": \"b\" | record_sha256 is absent"
+        "withdrawal | \"finding\": \"f\" | entry is absent or null",
+        "sign-off | \"station_sha256\": \"b\" | record_sha256 is absent or null"
       })
   void anEntryInDoubtIsNotedAndHasNoEffect(String kind, String members, String what) {
     Notebook notebook = read("", entry("x", kind, members.replace("SPAN", SPAN)));
@@ -150,8 +150,8 @@ class NotebookReaderTest {
         "service-visit | \"antifreeze_l\": -2 | antifreeze_l is -2.0",
         "service-visit | \"oil_l\": \"some\" | oil_l must be a number",
         "bad-interval | \"reason\": \"gnomes\" | reason is \"gnomes\"",
-        "bad-interval | \"wires\": [\"north\"] | reason is absent",
-        "estimate | \"total_mm\": 3 | source is absent",
+        "bad-interval | \"wires\": [\"north\"] | reason is absent or null",
+        "estimate | \"total_mm\": 3 | source is absent or null",
         "late-catch | \"colour\": \"red\" | colour isn't a member this version knows",
         "late-catch | \"total_mm\": 3 | total_mm isn't a member this version knows"
       })
@@ -180,7 +180,7 @@ class NotebookReaderTest {
   void aRemarkWithABrokenSpanIsKeptWithoutOne() {
     Notebook notebook = read(entry("r", "remark", "\"from\": \"2025-01-15T10:00Z\""));
     assertThat(notebook.history()).containsExactly(new Entry.Remark(header("r"), Optional.empty()));
-    assertThat(notebook.notes()).extracting(Problem::what).containsExactly("to is absent");
+    assertThat(notebook.notes()).extracting(Problem::what).containsExactly("to is absent or null");
   }
 
   @Test
@@ -201,7 +201,8 @@ class NotebookReaderTest {
     assertThat(notebook.history()).extracting(e -> e.header().at()).containsExactly("", "May");
     assertThat(notebook.notes())
         .extracting(Problem::what)
-        .containsExactly("at is absent", "by is absent", "at isn't a time: \"May\"");
+        .containsExactly(
+            "at is absent or null", "by is absent or null", "at isn't a time: \"May\"");
   }
 
   @ParameterizedTest

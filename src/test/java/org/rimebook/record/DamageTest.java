@@ -7,6 +7,7 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Damaged files: what stands around the damage is kept. */
@@ -25,6 +26,46 @@ class DamageTest {
     SeasonRecord record = Season.of(folder, text).read();
     assertThat(record.size()).isEqualTo(whole ? 7 : 6);
     assertThat(Season.setAside(record).contains("records/a.csv 8-8 CUT_LINE")).isNotEqualTo(whole);
+  }
+
+  /** Each row: the last fields of the rows before, the last one, and whether that was cut. */
+  @ParameterizedTest
+  @CsvSource({
+    "1726.951 1726.953, 1726, true",
+    "1726.951 1726.953, 1726., true",
+    "1726.951 1726.953, 1726.95, true",
+    "1726.951 1726.953, 17, true",
+    "1726.951 1726.953, 1726.952, false",
+    "1726.951 1726.9, 1726.9, false",
+    "1726.951 1726, 1726, false",
+    "1726.951 NAN, NAN, false",
+    "1726.951 NAN, 1726.9, true",
+    "12.31 12.25, -2.06, false",
+    "3426 3425, 342, true",
+    "3426 3425, -342, true",
+    "3426 3425, 3427, false",
+    "3426 998, 342, false",
+  })
+  void aLastFieldShorterThanAllBeforeItWasCut(String before, String last, boolean cut)
+      throws Exception {
+    StringBuilder text = new StringBuilder("time,f1_hz,air_temp_c,f2_hz\n");
+    for (int minute = 10; minute < 60; minute++) {
+      String field = before.split(" ")[minute % 2];
+      text.append("2024-11-30 00:").append(minute).append(",1500,-3,").append(field).append("\n");
+    }
+    text.append("2024-11-30 01:00,1500,-3,").append(last);
+    SeasonRecord record = Season.of(folder, text.toString()).read();
+    assertThat(record.size()).isEqualTo(cut ? 50 : 51);
+    assertThat(Season.setAside(record).contains("records/a.csv 52-52 CUT_LINE")).isEqualTo(cut);
+    assertThat(Season.of(folder, text + "\n").read().size()).isEqualTo(51);
+  }
+
+  @Test
+  void aCutInAFieldNobodyAskedForCostsNothing() throws Exception {
+    String head = "time,f1_hz,f2_hz,air_temp_c,battery_v\n";
+    String text = head + Season.tenMinutes("2024-11-30", 0, 9).replace("\n", ",12.51\n");
+    String cut = text.substring(0, text.length() - 2);
+    assertThat(Season.of(folder, cut).read().size()).isEqualTo(9);
   }
 
   @Test

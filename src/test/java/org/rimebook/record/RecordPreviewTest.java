@@ -2,8 +2,10 @@ package org.rimebook.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.station.InputException;
@@ -41,6 +43,21 @@ class RecordPreviewTest {
     assertThat(wire.median()).hasValue(1510.5);
     assertThat(wire.greatest()).hasValue(1530.5);
     assertThat(preview.columns().get(3).median()).isEmpty();
+  }
+
+  @Test
+  void missingTokensAndWholeNumbersAreShownAsSeen() throws Exception {
+    Season.of(
+        folder,
+        "time,c1,f1,note\n2024-11-30 00:00,34256,1500.5,NAN\n2024-11-30 00:10,-9999,NAN,x\n"
+            + "2024-11-30 00:20,34257,,y\n2024-11-30 00:30,34258,nan,z\n");
+    assertThat(RecordPreview.of(folder).columns())
+        .extracting(PreviewColumn::whole, PreviewColumn::missing)
+        .containsExactly(
+            tuple(false, List.of()),
+            tuple(true, List.of("-9999")),
+            tuple(false, List.of("NAN", "nan")),
+            tuple(false, List.of()));
   }
 
   @Test

@@ -57,6 +57,14 @@ class RefusalTest {
   }
 
   @Test
+  void aColumnTwoNamesFindIsRefused() throws Exception {
+    Season season = Season.of(folder, "time,F1_HZ,f2_hz,AIR_TEMP_C\n" + ROW);
+    refusal(season.temperatureColumn("f1_Hz"))
+        .hasMessageStartingWith(
+            "records/a.csv, line 1: field 2 is both \"f1_hz\" and \"f1_Hz\" of station.json");
+  }
+
+  @Test
   void rowsWithMoreFieldsThanNamesAreRefused() throws Exception {
     refusal(Season.of(folder, Season.HEADER + ROW.replace("\n", ",5\n").repeat(3)))
         .hasMessageContaining("the header names 4 columns and the rows have 5 fields");

@@ -42,6 +42,7 @@ final class Season {
           RecordLayout.FrequencyKind.HERTZ,
           OptionalDouble.empty());
   private Unit temperatureUnit = Unit.DEG_C;
+  private String temperatureColumn = "air_temp_c";
 
   private Season(Path folder) {
     this.folder = folder;
@@ -108,6 +109,11 @@ final class Season {
     return this;
   }
 
+  Season temperatureColumn(String column) {
+    temperatureColumn = column;
+    return this;
+  }
+
   private RecordLayout with(
       Optional<Character> delimiter,
       Optional<Character> decimal,
@@ -146,7 +152,7 @@ final class Season {
             List.of(
                 new Channel(
                     Channel.AIR_TEMPERATURE,
-                    "air_temp_c",
+                    temperatureColumn,
                     temperatureUnit,
                     OptionalDouble.empty())));
     return RecordReader.read(folder, sheet);

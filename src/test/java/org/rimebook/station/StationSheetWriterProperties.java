@@ -36,7 +36,7 @@ class StationSheetWriterProperties {
             Arbitraries.integers().between(0, 23).map(hour -> LocalTime.of(hour, 0)),
             gauges(),
             wires(),
-            Combinators.combine(layouts(), channels().list().ofMaxSize(4)).as(Logged::new))
+            Combinators.combine(layouts(), channelLists()).as(Logged::new))
         .as(
             (place, dayStartsAt, gauge, wires, logged) ->
                 new StationSheet(
@@ -86,6 +86,7 @@ class StationSheetWriterProperties {
         .as((column, lead, calibrations) -> new Wire("", column, lead, calibrations))
         .list()
         .ofSize(names.size())
+        .uniqueElements(Wire::frequencyColumn)
         .map(
             wires -> {
               List<Wire> named = new ArrayList<>();
@@ -145,6 +146,13 @@ class StationSheetWriterProperties {
                     (RecordLayout.TimeIs) kinds.get(0),
                     (RecordLayout.FrequencyKind) kinds.get(1),
                     OptionalDouble.of(2.5)));
+  }
+
+  private static Arbitrary<List<Channel>> channelLists() {
+    return channels()
+        .list()
+        .ofMaxSize(4)
+        .uniqueElements(channel -> List.of(channel.quantity(), channel.column()));
   }
 
   private static Arbitrary<Channel> channels() {
