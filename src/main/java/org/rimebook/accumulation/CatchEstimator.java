@@ -96,20 +96,21 @@ public final class CatchEstimator {
       double[] instant = Arrays.stream(noise).map(v -> v * whole).toArray();
       smoothing = Smoothing.of(corrected, effective, instant);
     }
-    double[] caught = WetSpells.catchMm(nodes, smoothing.result());
-    return new Fit(smoothing, caught, Rehearsal.varianceFactor(corrected, smoothing, caught));
+    WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
+    return new Fit(
+        smoothing, caught, Rehearsal.varianceFactor(corrected, smoothing, caught.caughtMm()));
   }
 
   /**
    * What the level tells.
    *
    * @param smoothing the level smoothed
-   * @param caughtMm catch by link [mm]
+   * @param caught what fell
    * @param trust factor for the variances of levels
    */
-  private record Fit(Smoothing smoothing, double[] caughtMm, double trust) {
+  private record Fit(Smoothing smoothing, WetSpells.Catch caught, double trust) {
     CatchSeries.Ends ends(int link) {
-      CatchSeries.Ends stated = smoothing.ends(link);
+      CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
       return new CatchSeries.Ends(
           trust * stated.startMm2(), trust * stated.endMm2(), stated.gain());
     }
@@ -118,7 +119,7 @@ public final class CatchEstimator {
   private void addLink(int link, Fit fit) {
     long to = nodes.timeMs()[link + 1];
     CatchSeries.Ends ends = fit.ends(link);
-    double caughtMm = fit.caughtMm()[link];
+    double caughtMm = fit.caught().caughtMm()[link];
     double rise = fit.smoothing().result().catchMm()[link];
     switch (nodes.links()[link]) {
       case STEP ->

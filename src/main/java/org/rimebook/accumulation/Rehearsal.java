@@ -54,8 +54,7 @@ final class Rehearsal {
     }
     LevelNodes again = nodes.at(staged(dry));
     Smoothing anew = smoothing.of(again);
-    double[] found = WetSpells.catchMm(again, anew.result());
-    double[] ratios = ratios(anew, found);
+    double[] ratios = ratios(anew, WetSpells.of(again, anew));
     if (ratios.length < FEWEST_HOURS) {
       return 1;
     }
@@ -92,7 +91,8 @@ final class Rehearsal {
   }
 
   /** Error over stated uncertainty of each hour in which something fell. */
-  private double[] ratios(Smoothing anew, double[] found) {
+  private double[] ratios(Smoothing anew, WetSpells.Catch caughtAnew) {
+    double[] found = caughtAnew.caughtMm();
     CatchSeries.Builder pieces = new CatchSeries.Builder(nodes.timeMs()[0]);
     for (int link = 0; link + 1 < nodes.size(); link++) {
       boolean wet = found[link] > 0;
@@ -100,7 +100,7 @@ final class Rehearsal {
           wet ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
           nodes.timeMs()[link + 1],
           found[link],
-          anew.ends(link));
+          anew.ends(link, caughtAnew.levelMm2()));
     }
     CatchSeries series = pieces.build(anew.driftMm2PerH());
     double[] ratios = new double[nodes.size()];

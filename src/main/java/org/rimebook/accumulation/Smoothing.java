@@ -29,12 +29,16 @@ record Smoothing(
         instantMm2);
   }
 
-  /** How well the levels at the ends of a link are known. */
-  CatchSeries.Ends ends(int link) {
-    return new CatchSeries.Ends(levelMm2(link), levelMm2(link + 1), result.gain()[link]);
-  }
-
-  private double levelMm2(int node) {
-    return Math.min(result.levelMm2()[node], instantMm2[node]);
+  /**
+   * How well the levels at the ends of a link are known.
+   *
+   * @param link the link
+   * @param levelMm2 variance of the level by node [mm²]
+   */
+  CatchSeries.Ends ends(int link, double[] levelMm2) {
+    return new CatchSeries.Ends(
+        Math.min(levelMm2[link], instantMm2[link]),
+        Math.min(levelMm2[link + 1], instantMm2[link + 1]),
+        result.gain()[link]);
   }
 }

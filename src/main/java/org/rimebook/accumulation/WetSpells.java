@@ -3,8 +3,8 @@ package org.rimebook.accumulation;
 import java.util.Arrays;
 
 /**
- * Takes the smoother's expected rises to catch: nothing outside wet spells, and inside a rise that
- * never turns back, with the same total.
+ * Takes a smoothed level to catch: nothing outside wet spells, and inside a rise that never turns
+ * back, with the same total.
  */
 final class WetSpells {
 
@@ -14,48 +14,108 @@ final class WetSpells {
   /** A spell reaches as far as steps are at least this likely to be wet. */
   private static final double POSSIBLE = 0.01;
 
+  /** Steps at least this likely to be wet surely are. */
+  private static final double WET = 0.5;
+
+  /** A spell of fewer steps shows no rate of its own. */
+  private static final int FEWEST_STEPS = 12;
+
+  /** Readings further apart than this on average don't show how a rate wanders [h]. */
+  private static final double LONGEST_STEP_H = 0.1;
+
   /** Weight that pins the ends of a spell. */
   private static final double PINNED = 1e9;
 
-  private WetSpells() {}
+  private final LevelNodes nodes;
+  private final Smoothing smoothing;
+  private final double[] caughtMm;
+  private final double[] levelMm2;
 
-  /** Catch of each step [mm], zero outside spells and for links that aren't steps. */
-  static double[] catchMm(LevelNodes nodes, SwitchingSmoother.Result smoothed) {
-    int links = Math.max(0, nodes.size() - 1);
-    double[] caught = new double[links];
+  private WetSpells(LevelNodes nodes, Smoothing smoothing) {
+    this.nodes = nodes;
+    this.smoothing = smoothing;
+    this.caughtMm = new double[Math.max(0, nodes.size() - 1)];
+    this.levelMm2 = smoothing.result().levelMm2().clone();
+  }
+
+  /**
+   * What fell.
+   *
+   * @param caughtMm catch of each step [mm], zero outside spells and for links that aren't steps
+   * @param levelMm2 variance of the level at each node [mm²]
+   */
+  record Catch(double[] caughtMm, double[] levelMm2) {}
+
+  /**
+   * Finds the wet spells and what fell in each step of them.
+   *
+   * @param nodes the level without drift
+   * @param smoothing how it was smoothed
+   */
+  static Catch of(LevelNodes nodes, Smoothing smoothing) {
+    WetSpells spells = new WetSpells(nodes, smoothing);
+    spells.find();
+    return new Catch(spells.caughtMm, spells.levelMm2);
+  }
+
+  private void find() {
+    double[] wet = smoothing.result().wet();
     int link = 0;
-    while (link < links) {
+    while (link < caughtMm.length) {
       int end = link;
       boolean sure = false;
-      while (end < links
+      while (end < caughtMm.length
           && nodes.links()[end] == LevelNodes.Link.STEP
-          && smoothed.wet()[end] >= POSSIBLE) {
-        sure |= smoothed.wet()[end] >= SURE;
+          && wet[end] >= POSSIBLE) {
+        sure |= wet[end] >= SURE;
         end++;
       }
       if (sure) {
-        rising(smoothed.catchMm(), link, end, caught);
+        rising(level(link, end), link, end);
       }
       link = Math.max(end, link + 1);
     }
-    return caught;
   }
 
-  private static void rising(double[] expected, int from, int to, double[] caught) {
-    double[] sum = new double[to - from + 1];
-    double[] weight = new double[sum.length];
+  /** The level through a spell [mm]; where it surely is wet, by the rate that suits it best. */
+  private double[] level(int from, int to) {
+    double[] level = Arrays.copyOfRange(smoothing.result().levelMm(), from, to + 1);
+    double[] wet = smoothing.result().wet();
+    int link = from;
+    while (link < to) {
+      int end = link;
+      while (end < to && wet[end] >= WET) {
+        end++;
+      }
+      if (end - link >= FEWEST_STEPS && hours(link, end) <= (end - link) * LONGEST_STEP_H) {
+        RateSmoother.Path path =
+            new RateSmoother(nodes, smoothing, link, end)
+                .smooth(
+                    new double[] {level[link - from], levelMm2[link]},
+                    new double[] {level[end - from], levelMm2[end]});
+        System.arraycopy(path.levelMm(), 1, level, link - from + 1, end - link - 1);
+        System.arraycopy(path.levelMm2(), 1, levelMm2, link + 1, end - link - 1);
+      }
+      link = Math.max(end, link + 1);
+    }
+    return level;
+  }
+
+  private double hours(int from, int to) {
+    return (nodes.timeMs()[to] - nodes.timeMs()[from]) / 3_600_000.0;
+  }
+
+  private void rising(double[] level, int from, int to) {
+    double[] weight = new double[level.length];
     Arrays.fill(weight, 1);
     weight[0] = PINNED;
-    weight[sum.length - 1] = PINNED;
-    for (int i = from; i < to; i++) {
-      sum[i - from + 1] = sum[i - from] + expected[i];
-    }
-    if (sum[sum.length - 1] <= 0) {
+    weight[level.length - 1] = PINNED;
+    if (level[level.length - 1] <= level[0]) {
       return;
     }
-    double[] fitted = Isotonic.fit(sum, weight);
+    double[] fitted = Isotonic.fit(level, weight);
     for (int i = from; i < to; i++) {
-      caught[i] = fitted[i - from + 1] - fitted[i - from];
+      caughtMm[i] = fitted[i - from + 1] - fitted[i - from];
     }
   }
 }
