@@ -68,7 +68,7 @@ public final class CatchEstimator {
     long endMs = record.stampMs(record.size() - 1);
     if (nodes.size() == 0) {
       addBreak(endMs);
-      return pieces.build(0);
+      return pieces.build(0, 0);
     }
     Fit fit = fit();
     addBreak(nodes.timeMs()[0]);
@@ -76,7 +76,7 @@ public final class CatchEstimator {
       addLink(link, fit);
     }
     addBreak(endMs);
-    return pieces.build(fit.smoothing().driftMm2PerH());
+    return pieces.build(fit.smoothing().driftMm2PerH(), fit.commonShare());
   }
 
   /**
@@ -87,9 +87,12 @@ public final class CatchEstimator {
     double[] noise = NodeNoise.varianceMm2(nodes);
     Smoothing smoothing = Smoothing.of(nodes, noise, noise);
     LevelNodes corrected = nodes;
+    double doubtMm = 0;
     for (int round = 0; round < ROUNDS; round++) {
       double[] wet = smoothing.result().wet();
-      corrected = nodes.at(DriftModel.fit(nodes, covariates, noise, wet).corrected(wet));
+      DriftModel model = DriftModel.fit(nodes, covariates, noise, wet);
+      corrected = nodes.at(model.corrected(wet));
+      doubtMm = model.wetDoubtMm(wet);
       double correlation = NoiseCorrelation.factor(corrected, noise, wet);
       double[] effective = Arrays.stream(noise).map(v -> v * correlation).toArray();
       double whole = NoiseCorrelation.whole(corrected, noise, wet);
@@ -97,8 +100,15 @@ public final class CatchEstimator {
       smoothing = Smoothing.of(corrected, effective, instant);
     }
     WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
+    Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
+    // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.
+    double caughtMm = Math.max(1e-9, Arrays.stream(caught.caughtMm()).sum());
+    double evaporated = doubtMm / caughtMm / Math.sqrt(3);
     return new Fit(
-        smoothing, caught, Rehearsal.varianceFactor(corrected, smoothing, caught.caughtMm()));
+        smoothing,
+        caught,
+        verdict.varianceFactor(),
+        Math.min(1, Math.hypot(verdict.shareLost(), evaporated)));
   }
 
   /**
@@ -107,8 +117,10 @@ public final class CatchEstimator {
    * @param smoothing the level smoothed
    * @param caught what fell
    * @param trust factor for the variances of levels
+   * @param commonShare what all catch may be off by together, as a share of it
    */
-  private record Fit(Smoothing smoothing, WetSpells.Catch caught, double trust) {
+  private record Fit(
+      Smoothing smoothing, WetSpells.Catch caught, double trust, double commonShare) {
     CatchSeries.Ends ends(int link) {
       CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
       return new CatchSeries.Ends(

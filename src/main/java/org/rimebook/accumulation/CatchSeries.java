@@ -47,8 +47,10 @@ public final class CatchSeries {
   private final double[] endMm2;
   private final double[] gain;
   private final double dryDriftMm2PerH;
+  private final double commonShare;
 
-  private CatchSeries(Builder b, double dryDriftMm2PerH) {
+  private CatchSeries(Builder b, double dryDriftMm2PerH, double commonShare) {
+    this.commonShare = commonShare;
     this.edgeMs = Arrays.copyOf(b.edgeMs, b.size + 1);
     this.kind = Arrays.copyOf(b.kind, b.size);
     this.catchMm = Arrays.copyOf(b.catchMm, b.size);
@@ -93,7 +95,8 @@ public final class CatchSeries {
   /**
    * Variance of the catch between two instants [mm²]: of the levels at the ends of each wet
    * stretch, less what their errors share, and of the wandering of the level meanwhile. Where
-   * nothing fell it is that of the wandering, which could hide or feign catch.
+   * nothing fell it is that of the wandering, which could hide or feign catch. What all catch of
+   * the season may be off by together, as a share, is added to it.
    */
   public double varianceMm2(long fromMs, long toMs) {
     double variance = 0;
@@ -122,7 +125,20 @@ public final class CatchSeries {
       piece++;
     }
     double wanderingHours = wetHours > 0 ? wetHours : dryHours;
-    return Math.max(0, variance) + dryDriftMm2PerH * wanderingHours;
+    double common = commonShare * byLevelMm(fromMs, toMs);
+    return Math.max(0, variance) + dryDriftMm2PerH * wanderingHours + common * common;
+  }
+
+  /** Catch by the level between two instants [mm]. */
+  private double byLevelMm(long fromMs, long toMs) {
+    double sum = 0;
+    for (int piece = pieceAt(fromMs); piece < size() && fromMs(piece) < toMs; piece++) {
+      if (kind[piece].byLevel()) {
+        double share = overlapMs(piece, fromMs, toMs) / (double) (toMs(piece) - fromMs(piece));
+        sum += share * catchMm[piece];
+      }
+    }
+    return sum;
   }
 
   /**
@@ -214,8 +230,12 @@ public final class CatchSeries {
       gain = Arrays.copyOf(gain, capacity);
     }
 
-    CatchSeries build(double dryDriftMm2PerH) {
-      return new CatchSeries(this, dryDriftMm2PerH);
+    /**
+     * @param dryDriftMm2PerH variance by which a dry level wanders [mm²/h]
+     * @param commonShare standard uncertainty that all catch by the level has in common, as a share
+     */
+    CatchSeries build(double dryDriftMm2PerH, double commonShare) {
+      return new CatchSeries(this, dryDriftMm2PerH, commonShare);
     }
   }
 

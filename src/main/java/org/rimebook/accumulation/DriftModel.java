@@ -134,6 +134,23 @@ final class DriftModel {
     return level;
   }
 
+  /**
+   * How much evaporation may have been taken for too little or too much while it fell [mm]: the
+   * share of the daily wave that was taken there, all of one sign.
+   *
+   * @param wet probability of each link to be wet
+   */
+  double wetDoubtMm(double[] wet) {
+    double sum = 0;
+    for (int i = 1; i < nodes.size(); i++) {
+      if (nodes.links()[i - 1] == LevelNodes.Link.STEP) {
+        double hours = nodes.hours(i - 1);
+        sum += WET_SHARE * wet[i - 1] * hours * waveMmPerH(nodes.timeMs()[i]);
+      }
+    }
+    return Math.abs(sum);
+  }
+
   private double waveMmPerH(long epochMs) {
     double rate = 0;
     double[] basis = new double[1 + 2 * WAVES];

@@ -37,32 +37,48 @@ final class Rehearsal {
   }
 
   /**
-   * The factor by which stated variances of levels are to be multiplied.
+   * How honest the estimator is about this season.
+   *
+   * @param varianceFactor factor by which stated variances of levels are to be multiplied
+   * @param shareLost size of the error of the whole catch, as a share of it
+   */
+  record Verdict(double varianceFactor, double shareLost) {
+
+    /** Of a season too short to tell. */
+    static final Verdict NONE = new Verdict(1, 0);
+  }
+
+  /**
+   * Rehearses a season.
    *
    * @param nodes the level without drift
    * @param smoothing how it was smoothed
    * @param caughtMm catch by link [mm]
    */
-  static double varianceFactor(LevelNodes nodes, Smoothing smoothing, double[] caughtMm) {
-    return new Rehearsal(nodes, smoothing, caughtMm).varianceFactor();
+  static Verdict of(LevelNodes nodes, Smoothing smoothing, double[] caughtMm) {
+    return new Rehearsal(nodes, smoothing, caughtMm).verdict();
   }
 
-  private double varianceFactor() {
+  private Verdict verdict() {
     int[] dry = dryNodes();
     if (dry.length < FEWEST_NODES) {
-      return 1;
+      return Verdict.NONE;
     }
     LevelNodes again = nodes.at(staged(dry));
     Smoothing anew = smoothing.of(again);
-    double[] ratios = ratios(anew, WetSpells.of(again, anew));
+    WetSpells.Catch found = WetSpells.of(again, anew);
+    double[] ratios = ratios(anew, found);
     if (ratios.length < FEWEST_HOURS) {
-      return 1;
+      return Verdict.NONE;
     }
     Arrays.sort(ratios);
     double one = ratios[(int) (WITHIN_ONE * (ratios.length - 1))];
     double two = ratios[(int) (WITHIN_TWO * (ratios.length - 1))] / 2;
     double ratio = Math.max(one, two);
-    return Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, ratio * ratio));
+    double factor = Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, ratio * ratio));
+    double staged = Arrays.stream(caughtMm).sum();
+    double lost = Arrays.stream(found.caughtMm()).sum() / staged - 1;
+    return new Verdict(factor, Math.abs(lost));
   }
 
   private int[] dryNodes() {
@@ -102,7 +118,7 @@ final class Rehearsal {
           found[link],
           anew.ends(link, caughtAnew.levelMm2()));
     }
-    CatchSeries series = pieces.build(anew.driftMm2PerH());
+    CatchSeries series = pieces.build(anew.driftMm2PerH(), 0);
     double[] ratios = new double[nodes.size()];
     int count = 0;
     int link = 0;
