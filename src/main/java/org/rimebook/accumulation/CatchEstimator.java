@@ -136,7 +136,7 @@ public final class CatchEstimator {
     switch (nodes.links()[link]) {
       case STEP ->
           pieces.add(
-              caughtMm > 0 ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
+              fit.caught().within()[link] ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
               to,
               caughtMm,
               ends);

@@ -111,7 +111,7 @@ final class Rehearsal {
     double[] found = caughtAnew.caughtMm();
     CatchSeries.Builder pieces = new CatchSeries.Builder(nodes.timeMs()[0]);
     for (int link = 0; link + 1 < nodes.size(); link++) {
-      boolean wet = found[link] > 0;
+      boolean wet = caughtAnew.within()[link];
       pieces.add(
           wet ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
           nodes.timeMs()[link + 1],

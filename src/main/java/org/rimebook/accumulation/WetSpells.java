@@ -30,12 +30,14 @@ final class WetSpells {
   private final Smoothing smoothing;
   private final double[] caughtMm;
   private final double[] levelMm2;
+  private final boolean[] within;
 
   private WetSpells(LevelNodes nodes, Smoothing smoothing) {
     this.nodes = nodes;
     this.smoothing = smoothing;
     this.caughtMm = new double[Math.max(0, nodes.size() - 1)];
     this.levelMm2 = smoothing.result().levelMm2().clone();
+    this.within = new boolean[caughtMm.length];
   }
 
   /**
@@ -43,8 +45,9 @@ final class WetSpells {
    *
    * @param caughtMm catch of each step [mm], zero outside spells and for links that aren't steps
    * @param levelMm2 variance of the level at each node [mm²]
+   * @param within whether each link belongs to a spell, rising or not
    */
-  record Catch(double[] caughtMm, double[] levelMm2) {}
+  record Catch(double[] caughtMm, double[] levelMm2, boolean[] within) {}
 
   /**
    * Finds the wet spells and what fell in each step of them.
@@ -55,7 +58,7 @@ final class WetSpells {
   static Catch of(LevelNodes nodes, Smoothing smoothing) {
     WetSpells spells = new WetSpells(nodes, smoothing);
     spells.find();
-    return new Catch(spells.caughtMm, spells.levelMm2);
+    return new Catch(spells.caughtMm, spells.levelMm2, spells.within);
   }
 
   private void find() {
@@ -113,6 +116,7 @@ final class WetSpells {
     if (level[level.length - 1] <= level[0]) {
       return;
     }
+    Arrays.fill(within, from, to, true);
     double[] fitted = Isotonic.fit(level, weight);
     for (int i = from; i < to; i++) {
       caughtMm[i] = fitted[i - from + 1] - fitted[i - from];
