@@ -39,7 +39,7 @@ public final class BenchPage {
           "- **hour mm, day mm**: root mean square error of hours and of climatological days, wet",
           "  and dry; **÷ filter, ÷ oracle**: in parts of the neutral aggregating filter's and of",
           "  the oracle's, season by season.",
-          "- **bias %**: season total less truth; **|bias| %**: its size.",
+          "- **bias %**: season total less truth; **± bias %**: its size.",
           "- **false mm**: catch in dry hours in half a year; **missed mm**: what fell in wet hours",
           "  printed as 0.00.",
           "- **1u %, 2u %**: wet hours and days of all seeds whose error is at most one or two",

@@ -53,7 +53,7 @@ public record BenchReport(Variant variant, List<ClassSummary> classes, boolean t
                 "÷ filter",
                 "÷ oracle",
                 "bias %",
-                "|bias| %",
+                "± bias %",
                 "false mm",
                 "missed mm",
                 "unknown %"));

@@ -127,7 +127,7 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
         new ReadingNoise.Size(
             draws.between(0.02, 0.045), draws.between(0.2, 0.35), draws.between(1.2, 2));
     double common = seed % 4 == 2 ? draws.between(0.4, 0.6) : draws.between(0.1, 0.4);
-    double share = seed % 3 == 1 ? draws.between(0.1, 0.4) : 0;
+    double share = Math.floorMod(seed, 5) == 1 ? draws.between(0.1, 0.4) : 0;
     double memoryMs = draws.between(1, 5) * MINUTE_MS;
     return new ReadingNoise(
         size.times(variant == Variant.DOUBLED_NOISE ? 2 : 1),
