@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.depth.Screening;
 import org.rimebook.export.StationTime;
@@ -24,7 +25,7 @@ import org.rimebook.season.SignOffState;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Wire;
 
-/** What is in a season, as lines for a terminal of 100 columns. */
+/** What is in a season, as lines for a terminal. */
 final class Inspection {
 
   private static final double HOUR_MS = 3_600_000.0;
@@ -48,7 +49,7 @@ final class Inspection {
   List<String> lines() {
     lines.add(season.sheet().name());
     line("record", span(record.stampMs(0), record.stampMs(record.size() - 1)));
-    line("", text("%d readings in %d files", record.size(), files().size()));
+    line("", counted(record.size(), "reading") + " in " + counted(files().size(), "file"));
     addSampling();
     addCoverage();
     addWires();
@@ -65,6 +66,10 @@ final class Inspection {
 
   private void line(String label, String words) {
     lines.add(text("%-10s%s", label, words).stripTrailing());
+  }
+
+  private static String counted(int count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
   }
 
   private static String text(String format, Object... values) {
@@ -97,21 +102,16 @@ final class Inspection {
 
   private void addCoverage() {
     long usable = 0;
+    int run = 0;
     for (int i = 0; i < result.level().size(); i++) {
-      usable += intervalMs(result.level().row(i));
+      while (record.sampling().get(run).lastRow() < result.level().row(i)) {
+        run++;
+      }
+      usable += record.sampling().get(run).intervalMs();
     }
     double span = record.stampMs(record.size() - 1) - record.stampMs(0);
     double percent = span == 0 ? 0 : Math.min(100, 100 * usable / span);
     line("coverage", text("%.2f %% of the time has a usable reading", percent));
-  }
-
-  private long intervalMs(int row) {
-    for (SamplingRun run : record.sampling()) {
-      if (row <= run.lastRow()) {
-        return run.intervalMs();
-      }
-    }
-    return 0;
   }
 
   private void addWires() {
@@ -124,22 +124,22 @@ final class Inspection {
 
   private String wire(int index) {
     Wire wire = season.sheet().wires().get(index);
-    Map<Screening, Integer> count = new EnumMap<>(Screening.class);
+    int[] count = new int[Screening.values().length];
     double first = Double.NaN;
     double last = Double.NaN;
     for (int row = 0; row < record.size(); row++) {
-      count.merge(result.depths().screening(index, row), 1, Integer::sum);
+      count[result.depths().screening(index, row).ordinal()]++;
       if (result.depths().used(index, row)) {
         last = result.depths().depthMm(index, row);
         first = Double.isNaN(first) ? last : first;
       }
     }
     String left =
-        count.entrySet().stream()
-            .filter(e -> e.getKey() != Screening.USED)
-            .map(e -> e.getValue() + " " + e.getKey().code())
+        Stream.of(Screening.values())
+            .filter(s -> s != Screening.USED && count[s.ordinal()] > 0)
+            .map(s -> count[s.ordinal()] + " " + s.code())
             .collect(Collectors.joining(", "));
-    double used = 100.0 * count.getOrDefault(Screening.USED, 0) / record.size();
+    double used = 100.0 * count[Screening.USED.ordinal()] / record.size();
     return text("%-12s %-10s used %6.2f %%", wire.name(), wire.frequencyColumn(), used)
         + (Double.isNaN(first) ? "" : text("  %.1f to %.1f mm", first, last))
         + (left.isEmpty() ? "" : "  left out: " + left);

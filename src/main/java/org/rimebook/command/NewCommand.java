@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import org.rimebook.record.RecordPreview;
 import org.rimebook.season.Season;
@@ -43,21 +42,28 @@ final class NewCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Path sheet = folder.resolve(Season.STATION_FILE);
     if (Files.exists(sheet)) {
-      err.println("rimebook: " + sheet + " is there already and was left as it is");
+      err.println(
+          "rimebook: "
+              + sheet
+              + " is there already and was left as it is. Rename it to have one drafted anew");
       err.flush();
       return ExitCode.WRONG_USE;
     }
     Path name = folder.toAbsolutePath().normalize().getFileName();
     SheetDraft draft = SheetDraft.of(preview(), name == null ? "My gauge" : name.toString());
     try {
-      Files.write(
-          sheet, draft.text().getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
+      writeWhole(sheet, draft.text());
     } catch (FileAlreadyExistsException e) {
       err.println("rimebook: " + sheet + " came to be meanwhile and was left as it is");
       err.flush();
       return ExitCode.NOT_MADE;
     } catch (IOException e) {
-      err.println("rimebook: " + sheet + " can't be written (" + e.getMessage() + ")");
+      err.println(
+          "rimebook: "
+              + sheet
+              + " can't be written ("
+              + e.getMessage()
+              + "). Check that you may write there; nothing was left half-written");
       err.flush();
       return ExitCode.NOT_MADE;
     }
@@ -69,6 +75,17 @@ final class NewCommand implements Callable<Integer> {
     out.println("Then: rimebook inspect " + folder);
     out.flush();
     return ExitCode.DONE;
+  }
+
+  /** Writes a sheet whole or not at all; one that is there is never replaced. */
+  private static void writeWhole(Path sheet, String text) throws IOException {
+    Path part = sheet.resolveSibling("." + sheet.getFileName() + ".part");
+    try {
+      Files.writeString(part, text, StandardCharsets.UTF_8);
+      Files.move(part, sheet);
+    } finally {
+      Files.deleteIfExists(part);
+    }
   }
 
   private RecordPreview preview() throws InputException {

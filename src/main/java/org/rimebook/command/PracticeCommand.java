@@ -67,7 +67,7 @@ final class PracticeCommand implements Callable<Integer> {
       paramLabel = "NAME",
       converter = VariantConverter.class,
       description =
-          "What is otherwise; may be given again. plain (when not given) or one of:"
+          "What is otherwise; may be given again; plain when not given. One of:"
               + " ${COMPLETION-CANDIDATES}.",
       completionCandidates = VariantNames.class)
   private List<Variant> variants = List.of(Variant.PLAIN);

@@ -13,12 +13,14 @@ import java.util.Arrays;
 final class OffsetHabit {
 
   private static final long HOUR_MS = 3_600_000;
+
+  /** A quarter of a day, over which sun and temperature move most; own choice. */
   private static final int LAG_HOURS = 6;
 
   /** Fewer changes than a day's worth say nothing about what is usual. */
   private static final int LEAST_CHANGES = 24;
 
-  /** Standard deviations beyond which a change isn't usual. */
+  /** Standard deviations beyond which a change isn't usual; own choice. */
   private static final double UNUSUAL_SD = 8;
 
   /** Least share of variance that makes a relation; own choice. */

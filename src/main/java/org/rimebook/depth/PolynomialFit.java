@@ -50,7 +50,7 @@ public final class PolynomialFit {
     RealMatrix design = new Array2DRowRealMatrix(x.length, terms);
     for (int row = 0; row < x.length; row++) {
       for (int term = 0; term < terms; term++) {
-        design.setEntry(row, term, Math.pow(x[row] / scale, lowestPower + term));
+        design.setEntry(row, term, StrictMath.pow(x[row] / scale, lowestPower + term));
       }
     }
     RealVector ordinates = new ArrayRealVector(y);
@@ -80,7 +80,7 @@ public final class PolynomialFit {
     int terms = scaled.coefficients().getDimension();
     double[] factors = new double[terms];
     for (int term = 0; term < terms; term++) {
-      factors[term] = Math.pow(scale, -(lowestPower + term));
+      factors[term] = StrictMath.pow(scale, -(lowestPower + term));
     }
     RealMatrix diagonal = MatrixUtils.createRealDiagonalMatrix(factors);
     return new Solution(
@@ -137,7 +137,7 @@ public final class PolynomialFit {
   private RealVector powers(double x) {
     RealVector powers = new ArrayRealVector(coefficients.getDimension());
     for (int term = 0; term < powers.getDimension(); term++) {
-      powers.setEntry(term, Math.pow(x, lowestPower + term));
+      powers.setEntry(term, StrictMath.pow(x, lowestPower + term));
     }
     return powers;
   }

@@ -18,9 +18,10 @@ import java.util.function.IntToDoubleFunction;
  */
 final class SpikeScreen {
 
-  /** Standard deviations of local noise a spike stands off; own choice, see the property tests. */
+  /** Standard deviations of local noise a spike stands off; own choice. */
   static final double LIMIT_SD = 6;
 
+  // Own choice all: long enough for a median, short against weather.
   private static final int SIDE = 5;
   private static final int LONGEST = 2;
   private static final int NOISE_READINGS = 17;

@@ -13,7 +13,9 @@ import org.rimebook.record.SeasonRecord;
  */
 final class UsableRows {
 
-  /** Rows looked through for one that goes on from the last, before the segment is cut. */
+  /**
+   * Rows looked through for one that goes on from the last, before the segment is cut; own choice.
+   */
   private static final int STRAY_ROWS = 20;
 
   private final SeasonRecord record;

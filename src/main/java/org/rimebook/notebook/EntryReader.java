@@ -143,12 +143,17 @@ final class EntryReader {
   }
 
   private Optional<Entry> signOff() {
-    Optional<String> record = required("record_sha256");
-    Optional<String> station = required("station_sha256");
+    Optional<String> record = digest("record_sha256");
+    Optional<String> station = digest("station_sha256");
     List<String> entries = at.texts("entries");
     return record.isEmpty() || station.isEmpty()
         ? Optional.empty()
         : Optional.of(new Entry.SignOff(header, record.get(), station.get(), entries));
+  }
+
+  private Optional<String> digest(String name) {
+    return Optional.of(at.requiredText(name, "64 hexadecimal digits"))
+        .filter(text -> !text.isEmpty());
   }
 
   private Optional<String> required(String name) {

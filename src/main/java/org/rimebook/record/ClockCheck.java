@@ -18,6 +18,8 @@ import java.util.List;
  *       around it leave just the time it took, which no other row covers. Rows that merely stand in
  *       the wrong place don't leave that time free.
  * </ul>
+ *
+ * <p>The limits are our own choice.
  */
 final class ClockCheck {
 

@@ -5,7 +5,8 @@ import java.util.regex.Pattern;
 
 /**
  * Tells whether the last field of a text without a last line end was cut inside its number: loggers
- * write a column with as many decimals in every row, or without any.
+ * write a column with as many decimals in every row, or without any. How many rows are compared is
+ * our own choice.
  */
 final class CutField {
 

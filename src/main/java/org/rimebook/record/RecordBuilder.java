@@ -105,9 +105,11 @@ final class RecordBuilder {
   private FileAccount account(FileReading file, BitSet rowsUsed, long used, long missing) {
     BitSet lines = new BitSet();
     if (!file.joinedLines().isEmpty() || !file.unreadable().isEmpty()) {
-      rowsUsed.stream()
-          .filter(row -> row >= file.firstRow() && row < file.endRow())
-          .forEach(row -> lines.set(rows.line(row)));
+      int row = rowsUsed.nextSetBit(file.firstRow());
+      while (row >= 0 && row < file.endRow()) {
+        lines.set(rows.line(row));
+        row = rowsUsed.nextSetBit(row + 1);
+      }
     }
     long joinedLines =
         file.joinedLines().entrySet().stream()

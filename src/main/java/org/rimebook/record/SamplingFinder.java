@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * Finds the sampling interval along a record. A run goes on through gaps and single odd steps; a
  * new one starts where several steps in a row agree on another interval. Steps agree that differ by
- * up to a second, as of a clock that rounds, or a quarter of the interval if that is less.
+ * up to a second, as of a clock that rounds, or a quarter of the interval if that is less. How many
+ * steps and how close are our own choice.
  */
 final class SamplingFinder {
 

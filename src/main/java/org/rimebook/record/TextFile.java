@@ -24,11 +24,13 @@ final class TextFile implements Closeable {
 
   private static final int BUFFER = 1 << 16;
 
+  private final InputStream file;
   private final Reader reader;
   private final String words;
   private final SoftEnd unpacked;
 
-  private TextFile(Reader reader, String words, SoftEnd unpacked) {
+  private TextFile(InputStream file, Reader reader, String words, SoftEnd unpacked) {
+    this.file = file;
     this.reader = reader;
     this.words = words;
     this.unpacked = unpacked;
@@ -37,6 +39,15 @@ final class TextFile implements Closeable {
   /** Opens a file. */
   static TextFile open(Path path) throws IOException {
     BufferedInputStream raw = new BufferedInputStream(Files.newInputStream(path), BUFFER);
+    try {
+      return over(raw);
+    } catch (IOException e) {
+      raw.close();
+      throw e;
+    }
+  }
+
+  private static TextFile over(BufferedInputStream raw) throws IOException {
     boolean gzip = startsWith(peek(raw, 2), 0x1f, 0x8b);
     SoftEnd unpacked = new SoftEnd(gzip ? unpack(raw) : raw);
     BufferedInputStream bytes = gzip ? new BufferedInputStream(unpacked, BUFFER) : raw;
@@ -45,7 +56,7 @@ final class TextFile implements Closeable {
     Charset charset = encoding.charset();
     String words = charset.equals(StandardCharsets.ISO_8859_1) ? "Latin-1" : charset.name();
     return new TextFile(
-        new InputStreamReader(bytes, charset), words + (gzip ? ", gzip" : ""), unpacked);
+        raw, new InputStreamReader(bytes, charset), words + (gzip ? ", gzip" : ""), unpacked);
   }
 
   private static InputStream unpack(InputStream raw) throws IOException {
@@ -85,6 +96,7 @@ final class TextFile implements Closeable {
   @Override
   public void close() throws IOException {
     reader.close();
+    file.close(); // the reader doesn't reach it where an archive couldn't be unpacked
   }
 
   /** Ends where an archive breaks off, so that what stands before it isn't lost. */

@@ -97,7 +97,7 @@ public record SheetDraft(String text, List<String> guessed, List<String> toEnter
       guessed.add(
           String.format(
               Locale.ROOT,
-              "column %s is a wire: %.1f to %.1f in the first rows",
+              "column %s is a wire: %.1f to %.1f Hz in the first rows",
               column.name(),
               column.least().orElse(Double.NaN),
               column.greatest().orElse(Double.NaN)));

@@ -11,11 +11,10 @@ final class Utf8 {
 
   private Utf8() {}
 
-  /** Text of UTF-8 bytes, without a byte order mark. */
+  /** Text of UTF-8 bytes; a byte order mark is the reader's to pass over. */
   static String text(byte[] bytes, String file) throws InputException {
     try {
-      return withoutMark(
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
       throw new InputException(
           Problem.inFile(file, "isn't UTF-8 text", "Save it again with the encoding UTF-8"));
@@ -24,10 +23,6 @@ final class Utf8 {
 
   /** Text of UTF-8 bytes; damaged bytes become a replacement mark and spoil only their line. */
   static String lenient(byte[] bytes) {
-    return withoutMark(new String(bytes, StandardCharsets.UTF_8));
-  }
-
-  private static String withoutMark(String text) {
-    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    return new String(bytes, StandardCharsets.UTF_8);
   }
 }

@@ -24,7 +24,7 @@ public record Problem(String file, long line, long column, String what, String r
     return new Problem(file, 0, 0, what, remedy);
   }
 
-  /** The problem on one line: {@code file:line:column: what. remedy}. */
+  /** The problem on one line: {@code file, line 3, column 7: what. remedy}. */
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder(file);

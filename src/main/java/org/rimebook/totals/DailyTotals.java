@@ -122,7 +122,8 @@ final class DailyTotals {
             + resolution.roundingVarianceMm2();
     for (TotalRow hour : hours) {
       if (hour.quality() == Quality.SUSPECT) {
-        variance += Math.pow(hour.uncertaintyMm().orElse(0), 2);
+        double doubtMm = hour.uncertaintyMm().orElse(0);
+        variance += doubtMm * doubtMm;
       }
     }
     return Math.sqrt(variance);

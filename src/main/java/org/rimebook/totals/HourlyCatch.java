@@ -9,7 +9,7 @@ final class HourlyCatch {
 
   /**
    * A piece of unknown timing that reaches this far into an hour or less leaves that hour alone:
-   * what fell in so short a time goes to the neighbour [ms].
+   * what fell in so short a time goes to the neighbour [ms]. Our own choice: a sixth of an hour.
    */
   static final long TOLERANCE_MS = 600_000;
 

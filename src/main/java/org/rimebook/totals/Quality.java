@@ -11,7 +11,7 @@ public enum Quality {
   UNCHECKED("unchecked"),
   /** Not measured directly: the analyst's own total, or no change of level over a gap. */
   ESTIMATE("estimate"),
-  /** A finding that nobody has decided on. */
+  /** The wires disagree, or a finding nobody has decided on. */
   SUSPECT("suspect"),
   /** Part of the time isn't known; the total is what is known. */
   POOR("poor"),

@@ -1,5 +1,7 @@
 package org.rimebook.totals;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,7 +23,7 @@ import org.rimebook.undercatch.Phase;
  * @param accumulatedSinceMs when the catch holds all that fell since this instant [ms since epoch]
  * @param adjustedUnits catch adjusted for wind undercatch, in whole units; empty when it can't be
  * @param phase phase of what fell, when anything did and the air temperature is known
- * @param reasons how it came about
+ * @param reasons how it came about, in the order of {@link Reason}; copied
  */
 public record TotalRow(
     Interval interval,
@@ -37,5 +39,8 @@ public record TotalRow(
 
   public TotalRow {
     wires = List.copyOf(wires);
+    Set<Reason> inOrder = EnumSet.noneOf(Reason.class);
+    inOrder.addAll(reasons);
+    reasons = Collections.unmodifiableSet(inOrder);
   }
 }

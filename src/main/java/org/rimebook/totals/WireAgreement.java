@@ -11,12 +11,16 @@ import org.rimebook.station.Wire;
  */
 final class WireAgreement {
 
-  /** Changes this close agree [mm]; our own choice, three times the published 0.3 mm in 5 min. */
+  /**
+   * Changes this close agree [mm]; own choice, three times the 0.3 mm in five minutes of Baker et
+   * al. 2005 (NOAA Technical Note NCDC USCRN-05-1).
+   */
   private static final double TOLERANCE_MM = 1;
 
-  /** Changes this many times further apart than is usual in the season disagree. */
+  /** Changes this many times further apart than is usual in the season disagree; own choice. */
   private static final double UNUSUAL = 8;
 
+  /** Last part of an hour whose readings are averaged [ms]; own choice. */
   private static final long CLOSING_MS = 900_000;
 
   private final Evidence evidence;

@@ -48,6 +48,6 @@ public enum CatchEfficiency {
    */
   public double at(double windMs, double airTempC) {
     double wind = Math.min(windMs, LARGEST_WIND_MS);
-    return Math.min(1, Math.exp(-a * wind * (1 - Math.atan(b * airTempC) + c)));
+    return Math.min(1, StrictMath.exp(-a * wind * (1 - StrictMath.atan(b * airTempC) + c)));
   }
 }

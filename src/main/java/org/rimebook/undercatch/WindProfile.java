@@ -36,6 +36,8 @@ public final class WindProfile {
               + roughnessM
               + " m");
     }
-    return speedMs * Math.log(toHeightM / roughnessM) / Math.log(fromHeightM / roughnessM);
+    return speedMs
+        * StrictMath.log(toHeightM / roughnessM)
+        / StrictMath.log(fromHeightM / roughnessM);
   }
 }

@@ -24,16 +24,9 @@ class LibraryFenceTest {
     CSV_WRITING("de\\.siegmar\\.fastcsv\\.writer\\..*", "export", "practice"),
     CSV_READING("de\\.siegmar\\.fastcsv\\.(?!writer\\.).*", "record"),
     FAST_DOUBLE_PARSER("ch\\.randelshofer\\..*", "record"),
-    JSON("com\\.fasterxml\\.jackson\\..*", "station", "notebook", "export", "practice", "command"),
+    JSON("com\\.fasterxml\\.jackson\\..*", "station", "export"),
     COMMAND_LINE("picocli\\..*", "command"),
-    STATISTICS(
-        "org\\.apache\\.commons\\.math3\\..*",
-        "depth",
-        "accumulation",
-        "findings",
-        "undercatch",
-        "upkeep",
-        "practice"),
+    STATISTICS("org\\.apache\\.commons\\.math3\\..*", "depth", "accumulation", "practice"),
     LOGGING("(java\\.util\\.logging|org\\.slf4j)\\..*|java\\.lang\\.System\\$Logger.*"),
     OLD_DATES("java\\.util\\.(Date|.*Calendar|TimeZone)|java\\.sql\\..*", "export", "desk");
 

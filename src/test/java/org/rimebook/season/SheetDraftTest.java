@@ -25,7 +25,7 @@ class SheetDraftTest {
         .anyMatch(line -> line.contains("wind_shield if known (null reads as other)"))
         .noneMatch(line -> line.contains("gate_s"));
     assertThat(draft.guessed())
-        .contains("column f1_hz is a wire: 1500.5 to 1501.0 in the first rows");
+        .contains("column f1_hz is a wire: 1500.5 to 1501.0 Hz in the first rows");
   }
 
   @Test

@@ -41,6 +41,11 @@ public final class AsksTheMachine {
     return new String("å".getBytes()).length() + new Random().nextInt();
   }
 
+  /** Leaves the last digit to the processor. */
+  public static double lastDigit() {
+    return Math.exp(1.5);
+  }
+
   /** Names everything. */
   public static byte[] named() {
     String lower = "WIND".toLowerCase(Locale.ROOT);
