@@ -17,6 +17,8 @@ import org.rimebook.station.StationSheet;
  * the reading in proportion to the load, and the departures of the wires from each other, which
  * follow the sun and whatever else pulls at them unequally. The departures are smoothed over an
  * hour, so that their own noise doesn't come in, and taken without what is slower than a day.
+ *
+ * <p>Limits are our own choice.
  */
 final class Covariates {
 

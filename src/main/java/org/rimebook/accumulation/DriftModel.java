@@ -14,6 +14,8 @@ import org.rimebook.depth.Robust;
  * three hours that lie wholly in dry time, by least squares with small penalties and with Huber's
  * weights, so that drizzle taken for dry time pulls little (Huber 1964, Ann. Math. Stat. 35, 73;
  * citation from memory).
+ *
+ * <p>Limits and prior spreads are our own choice.
  */
 final class DriftModel {
 

@@ -6,6 +6,8 @@ import org.rimebook.depth.Robust;
 /**
  * How far the level wanders while nothing falls. Catch never lowers a level, so its falls over a
  * few hours show the wandering alone; rises of the same size are taken to be as common.
+ *
+ * <p>Limits are our own choice.
  */
 final class DryDrift {
 

@@ -6,6 +6,8 @@ import org.rimebook.depth.Robust;
 /**
  * How noisy the level is around each node, from the departures of nodes from the straight line
  * between their neighbours: blind to any steady rate, and robust to the few nodes where it changes.
+ *
+ * <p>Limits are our own choice.
  */
 final class NodeNoise {
 

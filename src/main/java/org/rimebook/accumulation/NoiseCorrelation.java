@@ -5,6 +5,8 @@ import org.rimebook.depth.Robust;
 /**
  * How much slower noise averages out than if each node's were independent, as wind makes it: the
  * variance of quarter-hour means in dry time over what independent noise would leave.
+ *
+ * <p>Limits are our own choice.
  */
 final class NoiseCorrelation {
 

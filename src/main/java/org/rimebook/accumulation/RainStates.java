@@ -5,6 +5,8 @@ package org.rimebook.accumulation;
  * chances of going from one to another. The rates are steps on a scale, not measurements: one dry
  * state whose level only drifts, and five wet ones from drizzle to cloudburst. The spread of a
  * state's rate equals its mean, and persists for {@link #CORRELATION_H}.
+ *
+ * <p>All figures are our own choice, orders of size and not measurements.
  */
 final class RainStates {
 

@@ -5,6 +5,8 @@ package org.rimebook.accumulation;
  * it (an Ornstein–Uhlenbeck rate under a Kalman filter and the Rauch–Tung–Striebel pass; Rauch,
  * Tung & Striebel 1965, AIAA J. 3, 1445; citation from memory). How far and how fast the rate
  * wanders is what makes the spell's own readings likeliest.
+ *
+ * <p>The grids are our own choice.
  */
 final class RateSmoother {
 

@@ -7,6 +7,8 @@ import java.util.Arrays;
  * its dry time, is estimated anew, and the errors are held against the uncertainties it states.
  * What comes out is the season's own measure of how honest they are (a parametric bootstrap; Efron
  * & Tibshirani 1993, citation from memory).
+ *
+ * <p>Limits are our own choice.
  */
 final class Rehearsal {
 

@@ -5,6 +5,8 @@ import java.util.Arrays;
 /**
  * Takes a smoothed level to catch: nothing outside wet spells, and inside a rise that never turns
  * back, with the same total.
+ *
+ * <p>Limits are our own choice; {@code src/site/estimator.md} says what they balance.
  */
 final class WetSpells {
 
@@ -12,13 +14,13 @@ final class WetSpells {
   private static final double SURE = 0.2;
 
   /** A spell reaches as far as steps are at least this likely to be wet. */
-  private static final double POSSIBLE = 0.01;
+  private static final double POSSIBLE = 0.004;
 
   /** Steps at least this likely to be wet surely are. */
-  private static final double WET = 0.5;
+  private static final double WET = 0.2;
 
   /** A spell of fewer steps shows no rate of its own. */
-  private static final int FEWEST_STEPS = 12;
+  private static final int FEWEST_STEPS = 8;
 
   /** Readings further apart than this on average don't show how a rate wanders [h]. */
   private static final double LONGEST_STEP_H = 0.1;

@@ -71,7 +71,7 @@ final class HardWinter {
     List<Wire> wires = new ArrayList<>(InventedGauge.wires("creek", FAILING_WIRE, "road"));
     wires.set(FAILING, InventedGauge.replaced(wires.get(FAILING), WIRE_FAILED.to()));
     return InventedGauge.sheet(
-        new InventedGauge.Place("Ash Hollow", 49.7, -115.9, 1620, CLOCK.offset()),
+        new InventedGauge.Place("Quern Hollow", 49.7, -115.9, 1620, CLOCK.offset()),
         LocalTime.of(8, 0),
         2.5,
         WindShield.SINGLE_ALTER,

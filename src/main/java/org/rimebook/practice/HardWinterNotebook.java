@@ -95,7 +95,7 @@ final class HardWinterNotebook {
 
   static PracticeSeason.Note note() {
     return new PracticeSeason.Note(
-        "Hard winter: Ash Hollow, 2024-25",
+        "Hard winter: Quern Hollow, 2024-25",
         "A winter in which everything goes wrong once, with the notebook that puts it right.",
         List.of(
             "Sampling is 10 min up to the first visit and 5 min after it.",

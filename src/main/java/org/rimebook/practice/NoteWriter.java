@@ -56,7 +56,7 @@ final class NoteWriter {
     return TruthTables.time(span.from(), offset)
         + " to "
         + TruthTables.time(span.to(), offset)
-        + ", a reading every "
+        + ", on a grid of "
         + Duration.ofMillis(season.sampling().stepMs()).toMinutes()
         + " min.";
   }

@@ -61,7 +61,7 @@ final class QuietValley {
 
   private static StationSheet sheet() {
     return InventedGauge.sheet(
-        new InventedGauge.Place("Alder Flat", 51.4, -118.3, 640, CLOCK.offset()),
+        new InventedGauge.Place("Tallis Flat", 51.4, -118.3, 640, CLOCK.offset()),
         LocalTime.MIDNIGHT,
         2.0,
         WindShield.SINGLE_ALTER,
@@ -100,7 +100,7 @@ final class QuietValley {
 
   private static PracticeSeason.Note note() {
     return new PracticeSeason.Note(
-        "Quiet valley: Alder Flat, 2023-24",
+        "Quiet valley: Tallis Flat, 2023-24",
         "A winter and spring in a sheltered valley. Single readings are quiet; what has to be"
             + " told from catch is slow: sun on the southern wires, temperature, evaporation.",
         List.of(

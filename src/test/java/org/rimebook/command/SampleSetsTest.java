@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rimebook.fixture.Copies;
 import org.rimebook.fixture.Terminal;
@@ -70,11 +71,11 @@ class SampleSetsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"quiet-valley", "windy-ridge", "hard-winter"})
-  void theSeasonIsWithinOnePercentOfTheTruth(String season) {
+  @CsvSource({"quiet-valley,0.003", "windy-ridge,0.006", "hard-winter,0.004"})
+  void theSeasonIsOffByLittle(String season, double share) {
     double truthMm = total(table(SAMPLES.resolve(season).resolve("truth/daily.csv")));
     double foundMm = total(table(out.resolve(season).resolve("daily.csv")));
-    assertThat(foundMm / truthMm).isCloseTo(1, within(0.01));
+    assertThat(foundMm / truthMm).isCloseTo(1, within(share));
   }
 
   @ParameterizedTest
@@ -90,11 +91,12 @@ class SampleSetsTest {
     }
   }
 
+  /** Limits are about a third above what was reached when they were set. */
   @ParameterizedTest
-  @ValueSource(strings = {"quiet-valley", "windy-ridge", "hard-winter"})
-  void aDayAndAnHourAreOffByLittle(String season) {
-    assertThat(rootMeanSquareMm(season, "daily.csv")).isLessThan(0.15);
-    assertThat(rootMeanSquareMm(season, "hourly.csv")).isLessThan(0.06);
+  @CsvSource({"quiet-valley,0.022,0.008", "windy-ridge,0.085,0.05", "hard-winter,0.045,0.025"})
+  void aDayAndAnHourAreOffByLittle(String season, double dayMm, double hourMm) {
+    assertThat(rootMeanSquareMm(season, "daily.csv")).isLessThan(dayMm);
+    assertThat(rootMeanSquareMm(season, "hourly.csv")).isLessThan(hourMm);
   }
 
   @ParameterizedTest
