@@ -61,9 +61,9 @@ class UndercatchTest {
   @Test
   void theCatchIsDividedByTheEfficiency() {
     // 1/0.345180 and 1/0.572600, see CatchEfficiencyReferenceTest
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1, 5, -5).orElseThrow())
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1, 5, -5, 0).orElseThrow())
         .isCloseTo(2.897039, within(5e-6));
-    assertThat(atTheRim(WindShield.SINGLE_ALTER).adjustedMm(2, 5, -5).orElseThrow())
+    assertThat(atTheRim(WindShield.SINGLE_ALTER).adjustedMm(2, 5, -5, 0).orElseThrow())
         .isCloseTo(3.492839, within(5e-6));
   }
 
@@ -72,26 +72,26 @@ class UndercatchTest {
     Undercatch undercatch = new Undercatch(CatchEfficiency.UNSHIELDED, 10, 2);
     // 8 m/s at 10 m is 6.136 m/s at 2 m, below the largest of 7.2 m/s
     double efficiency = CatchEfficiency.UNSHIELDED.at(8 * 0.767010, -5);
-    assertThat(undercatch.adjustedMm(1, 8, -5).orElseThrow())
+    assertThat(undercatch.adjustedMm(1, 8, -5, 0).orElseThrow())
         .isCloseTo(1 / efficiency, within(1e-5));
-    assertThat(undercatch.adjustedMm(1, 20, -5)).isEqualTo(undercatch.adjustedMm(1, 30, -5));
+    assertThat(undercatch.adjustedMm(1, 20, -5, 0)).isEqualTo(undercatch.adjustedMm(1, 30, -5, 0));
   }
 
   @Test
   void nothingCaughtStaysNothing() {
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(0, 12, -20)).hasValue(0);
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(0, 12, -20, 0)).hasValue(0);
   }
 
   @Test
   void inACalmTheCatchIsAllThereWas() {
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1.4, 0, -20)).hasValue(1.4);
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1.4, 0, -20, 0)).hasValue(1.4);
   }
 
   @ParameterizedTest
   @CsvSource({"NaN, 5, -5", "1, NaN, -5", "1, 5, NaN", "1, -0.1, -5"})
   void withoutCatchWindOrTemperatureThereIsNoAdjustment(
       double catchMm, double windMs, double airTempC) {
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(catchMm, windMs, airTempC)).isEmpty();
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(catchMm, windMs, airTempC, 0)).isEmpty();
   }
 
   @Test
