@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.rimebook.notebook.Entry;
 import org.rimebook.record.FileAccount;
@@ -19,6 +20,7 @@ import org.rimebook.season.SeasonResult;
 import org.rimebook.season.SignOffState;
 import org.rimebook.season.Version;
 import org.rimebook.station.StationSheet;
+import org.rimebook.totals.AdjustedTotal;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Reason;
 import org.rimebook.totals.TotalRow;
@@ -90,12 +92,27 @@ final class SeasonSummary {
       node.put("catch_mm", totals.resolution().toMm(totals.seasonUnits().getAsLong()));
       node.put("uncertainty_mm", new BigDecimal(TableCsv.decimal(uncertainty, 3)));
     }
+    addAdjusted(node);
     addQualities(node.putObject("hours_by_quality"), hourly);
     addQualities(node.putObject("days_by_quality"), totals.daily());
     Set<Reason> met = EnumSet.noneOf(Reason.class);
     hourly.forEach(row -> met.addAll(row.reasons()));
     ObjectNode reasons = node.putObject("reasons");
     met.forEach(reason -> reasons.put(reason.code(), reason.words()));
+  }
+
+  /** The hours that could be adjusted, beside what was caught in the same hours. */
+  private void addAdjusted(ObjectNode node) {
+    Optional<AdjustedTotal> adjusted = totals.adjusted();
+    node.put("adjusted_mm", (BigDecimal) null);
+    node.put("adjusted_uncertainty_mm", (BigDecimal) null);
+    node.put("adjusted_from_catch_mm", (BigDecimal) null);
+    if (adjusted.isPresent()) {
+      double uncertainty = adjusted.get().uncertaintyMm(totals.resolution(), result.series());
+      node.put("adjusted_mm", totals.resolution().toMm(adjusted.get().units()));
+      node.put("adjusted_uncertainty_mm", new BigDecimal(TableCsv.decimal(uncertainty, 3)));
+      node.put("adjusted_from_catch_mm", totals.resolution().toMm(adjusted.get().catchUnits()));
+    }
   }
 
   private static void addQualities(ObjectNode node, List<TotalRow> rows) {
@@ -155,7 +172,8 @@ final class SeasonSummary {
         "switching Kalman smoother (Kim 1994) of the level between a dry and five wet states");
     node.put(
         "undercatch",
-        "Kochendorfer et al. 2017, HESS 21, 3525-3542, eq. 3, gauge-height wind, hour by hour");
+        "Kochendorfer et al. 2017, HESS 21, 3525-3542, eq. 3, gauge-height wind, by half hours;"
+            + " uncertainty after Smith et al. 2020, HESS 24, 4025-4043");
     node.put("rounding", "cumulative: hours add up to days and days to the season");
   }
 }

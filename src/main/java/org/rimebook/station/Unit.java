@@ -4,7 +4,7 @@ import java.util.Optional;
 
 /**
  * Units a channel may be logged in (UCUM/SI strings) and the one unit each quantity has inside: °C,
- * m/s, V, %. Exact conversion factors: international yard (1 mi = 1609.344 m), international
+ * m/s, V, %, m. Exact conversion factors: international yard (1 mi = 1609.344 m), international
  * nautical mile (1852 m), °F by definition.
  */
 public enum Unit {
@@ -17,7 +17,9 @@ public enum Unit {
   MILE_PER_HOUR("mph", 1609.344 / 3600.0, 0, "m/s"),
   VOLT("V", 1, 0, "V"),
   MILLIVOLT("mV", 1e-3, 0, "V"),
-  PERCENT("%", 1, 0, "%");
+  PERCENT("%", 1, 0, "%"),
+  METRE("m", 1, 0, "m"),
+  CENTIMETRE("cm", 1e-2, 0, "m");
 
   private final String symbol;
   private final double factor;

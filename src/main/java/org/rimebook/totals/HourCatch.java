@@ -9,6 +9,12 @@ final class HourCatch {
   /** Catch whose hour is known [mm]; for the last hour of an accumulation, all of it. */
   double catchMm;
 
+  /** Catch of each half of the hour [mm], where {@link #halvesKnown}. */
+  final double[] halfMm = new double[2];
+
+  /** Whether it is known in which half each part of the catch fell, by the gauge itself. */
+  boolean halvesKnown = true;
+
   /** Time of which the catch isn't known [ms]. */
   long unknownMs;
 

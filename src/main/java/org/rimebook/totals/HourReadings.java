@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.rimebook.depth.Screening;
 import org.rimebook.notebook.Entry;
 import org.rimebook.record.SamplingRun;
-import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Wire;
 
@@ -25,8 +23,7 @@ final class HourReadings {
   private final long[] coveredMs;
   private final long[][] wireMs;
   private final List<Set<Reason>> reasons = new ArrayList<>();
-  private final Means wind;
-  private final Means temperature;
+  private final HalfHourWeather weather;
 
   private HourReadings(Evidence evidence, Interval span) {
     this.evidence = evidence;
@@ -38,8 +35,7 @@ final class HourReadings {
     for (int h = 0; h < hours; h++) {
       reasons.add(EnumSet.noneOf(Reason.class));
     }
-    this.wind = new Means(Channel.WIND_SPEED);
-    this.temperature = new Means(Channel.AIR_TEMPERATURE);
+    this.weather = new HalfHourWeather(evidence, span);
   }
 
   static HourReadings of(Evidence evidence, Interval span) {
@@ -64,14 +60,9 @@ final class HourReadings {
     return reasons.get(hour);
   }
 
-  /** Mean wind speed at its sensor [m/s]. */
-  OptionalDouble windMs(int hour) {
-    return wind.of(hour);
-  }
-
-  /** Mean air temperature [°C]. */
-  OptionalDouble airTemperatureC(int hour) {
-    return temperature.of(hour);
+  /** The weather of its half hours. */
+  HalfHourWeather weather() {
+    return weather;
   }
 
   private void readRows() {
@@ -105,10 +96,7 @@ final class HourReadings {
     if (any) {
       cover(coveredMs, fromMs, toMs);
     }
-    if (closing >= 0) {
-      wind.add(row, closing);
-      temperature.add(row, closing);
-    }
+    weather.add(row, fromMs, toMs);
   }
 
   private static Optional<Reason> screened(Screening screening) {
@@ -165,36 +153,6 @@ final class HourReadings {
     }
     if (using == 1) {
       reasons.get(h).add(Reason.ONE_WIRE);
-    }
-  }
-
-  /** Hourly means of one channel; empty where the sheet has none or the hour has no value. */
-  private final class Means {
-    private final int channel;
-    private final double[] sum = new double[hours];
-    private final int[] count = new int[hours];
-
-    Means(String quantity) {
-      this.channel =
-          evidence
-              .sheet()
-              .channel(quantity)
-              .map(c -> evidence.sheet().channels().indexOf(c))
-              .orElse(-1);
-    }
-
-    void add(int row, int hour) {
-      if (channel >= 0) {
-        double value = evidence.record().channel(channel).get(row);
-        if (!Double.isNaN(value)) {
-          sum[hour] += value;
-          count[hour]++;
-        }
-      }
-    }
-
-    OptionalDouble of(int hour) {
-      return count[hour] == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum[hour] / count[hour]);
     }
   }
 }

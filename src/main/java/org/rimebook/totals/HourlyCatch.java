@@ -14,6 +14,7 @@ final class HourlyCatch {
   static final long TOLERANCE_MS = 600_000;
 
   private static final long HOUR_MS = Clock.HOUR_MS;
+  private static final long HALF_MS = HOUR_MS / 2;
 
   private final CatchSeries series;
   private final long firstHourMs;
@@ -67,9 +68,44 @@ final class HourlyCatch {
       long end = Math.min(series.toMs(piece), firstHourMs + (h + 1) * HOUR_MS);
       if (!late) {
         hours[h].catchMm += series.catchMm(piece) * (end - start) / length;
+        shareHalves(piece, h, start, end);
       }
       describe(piece, h, end - start);
     }
+    openHalves(piece);
+  }
+
+  private void shareHalves(int piece, int h, long startMs, long endMs) {
+    double perMs = series.catchMm(piece) / (series.toMs(piece) - series.fromMs(piece));
+    long middle = firstHourMs + h * HOUR_MS + HALF_MS;
+    hours[h].halfMm[0] += perMs * Math.max(0, Math.min(endMs, middle) - startMs);
+    hours[h].halfMm[1] += perMs * Math.max(0, endMs - Math.max(startMs, middle));
+  }
+
+  /**
+   * Marks hours in which catch of unknown timing may have fallen in either half. An analyst's own
+   * total isn't what this gauge caught in this wind, so its halves are never known.
+   */
+  private void openHalves(int piece) {
+    CatchSeries.Kind kind = series.kind(piece);
+    if (!kind.timingUnknown() || series.catchMm(piece) <= 0) {
+      return;
+    }
+    int first = halfOf(series.fromMs(piece) + toleranceMs(piece));
+    int last = halfOf(series.toMs(piece) - 1 - toleranceMs(piece));
+    if (last > first || kind == CatchSeries.Kind.ESTIMATE) {
+      for (int h = first / 2; h <= last / 2; h++) {
+        hours[h].halvesKnown = false;
+      }
+    }
+  }
+
+  private long toleranceMs(int piece) {
+    return series.kind(piece) == CatchSeries.Kind.GAP_CATCH ? TOLERANCE_MS : 0;
+  }
+
+  private int halfOf(long epochMs) {
+    return (int) ((epochMs - firstHourMs) / HALF_MS);
   }
 
   /**
@@ -79,14 +115,14 @@ final class HourlyCatch {
   private boolean accumulates(int piece) {
     long fromMs = series.fromMs(piece);
     long toMs = series.toMs(piece);
-    boolean gap = series.kind(piece) == CatchSeries.Kind.GAP_CATCH;
-    long toleranceMs = gap ? TOLERANCE_MS : 0;
+    long toleranceMs = toleranceMs(piece);
     int first = hourOf(fromMs + toleranceMs);
     int last = hourOf(toMs - 1 - toleranceMs);
     if (hourOf(fromMs) == hourOf(toMs - 1) || last < first) {
       return false;
     }
     hours[last].catchMm += series.catchMm(piece);
+    hours[last].halfMm[halfOf(toMs - 1 - toleranceMs) % 2] += series.catchMm(piece);
     if (last > first) {
       int from = hours[first].accumulatedFrom;
       for (int h = from; h <= last; h++) {

@@ -1,6 +1,7 @@
 package org.rimebook.totals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
@@ -30,5 +31,11 @@ public record Totals(Resolution resolution, List<TotalRow> hourly, List<TotalRow
         .reduce(Long::sum)
         .map(OptionalLong::of)
         .orElse(OptionalLong.empty());
+  }
+
+  /** What the adjusted hours come to; empty when no hour could be adjusted. */
+  public Optional<AdjustedTotal> adjusted() {
+    List<TotalRow> adjusted = hourly.stream().filter(h -> h.adjustedUnits().isPresent()).toList();
+    return adjusted.isEmpty() ? Optional.empty() : Optional.of(AdjustedTotal.of(adjusted));
   }
 }

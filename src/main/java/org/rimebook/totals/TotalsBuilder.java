@@ -23,7 +23,7 @@ public final class TotalsBuilder {
   private final HourCatch[] hours;
   private final HourReadings readings;
   private final WireAgreement agreement;
-  private final Optional<Undercatch> undercatch;
+  private final HourAdjustment adjustment;
 
   private TotalsBuilder(Evidence evidence, Resolution resolution) {
     this.evidence = evidence;
@@ -38,7 +38,8 @@ public final class TotalsBuilder {
     this.hours = HourlyCatch.of(series, span, intervalMs);
     this.agreement = WireAgreement.of(evidence, span);
     this.readings = HourReadings.of(evidence, span);
-    this.undercatch = Undercatch.of(evidence.sheet());
+    this.adjustment =
+        new HourAdjustment(Undercatch.of(evidence.sheet()), hours, readings.weather());
   }
 
   /**
@@ -67,7 +68,8 @@ public final class TotalsBuilder {
       sumMm += hours[h].catchMm;
       OptionalLong units =
           hasTotal(h) ? OptionalLong.of(resolution.units(sumMm) - before) : OptionalLong.empty();
-      OptionalDouble adjusted = units.isPresent() ? adjustedMm(h) : OptionalDouble.empty();
+      OptionalDouble adjusted =
+          units.isPresent() ? adjustment.adjustedMm(h) : OptionalDouble.empty();
       OptionalLong adjustedUnits = OptionalLong.empty();
       if (adjusted.isPresent()) {
         long adjustedBefore = resolution.units(adjustedSumMm);
@@ -150,23 +152,8 @@ public final class TotalsBuilder {
     return names;
   }
 
-  /** An accumulated total has no wind of its own, so only a total of a single hour is adjusted. */
-  private OptionalDouble adjustedMm(int h) {
-    OptionalDouble wind = readings.windMs(h);
-    OptionalDouble temperature = readings.airTemperatureC(h);
-    if (undercatch.isEmpty()
-        || hours[h].accumulatedFrom < h
-        || wind.isEmpty()
-        || temperature.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    return undercatch
-        .get()
-        .adjustedMm(hours[h].catchMm, wind.getAsDouble(), temperature.getAsDouble());
-  }
-
   private Optional<Phase> phase(int h) {
-    OptionalDouble temperature = readings.airTemperatureC(h);
+    OptionalDouble temperature = readings.weather().hourlyAirTemperatureC(h);
     return hours[h].accumulatedFrom < h || temperature.isEmpty()
         ? Optional.empty()
         : Optional.of(Phase.at(temperature.getAsDouble()));

@@ -8,8 +8,8 @@ import org.rimebook.station.WindShield;
  * the height of the orifice and the air temperature T [°C] (Kochendorfer et al. 2017, Hydrol. Earth
  * Syst. Sci. 21, 3525–3542, doi 10.5194/hess-21-3525-2017, eq. 3, the sets for wind at gauge
  * height; coefficients from transcriptions of its table). It was fitted to intervals of 30 minutes
- * at eight sites; an hour is an extrapolation, and a day with its mean wind isn't allowed. Not for
- * wind measured at 10 m: bring it to the orifice first.
+ * at eight sites, which is what it is for; a day with its mean wind isn't allowed. Not for wind
+ * measured at 10 m: bring it to the orifice first.
  */
 public enum CatchEfficiency {
   UNSHIELDED(0.0785, 0.729, 0.407),

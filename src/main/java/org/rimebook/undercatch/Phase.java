@@ -3,7 +3,9 @@ package org.rimebook.undercatch;
 /**
  * Phase of precipitation by air temperature alone: solid below −2 °C, liquid above 2 °C, mixed
  * between (the classes of Kochendorfer et al. 2017, Hydrol. Earth Syst. Sci. 21, 3525–3542). A
- * label: no total depends on it.
+ * label: no total depends on it. Humidity isn't used although it would tell more between 0 and 4
+ * °C: the constants of the psychrometric methods (Harder and Pomeroy 2013, Hydrol. Process. 27,
+ * 1901–1914, and the wet bulb) couldn't all be checked against their sources.
  */
 public enum Phase {
   RAIN("rain"),

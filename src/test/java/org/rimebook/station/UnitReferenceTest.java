@@ -29,7 +29,9 @@ class UnitReferenceTest {
     "mph, 3600, 1609.344, m/s",
     "V, 12.6, 12.6, V",
     "mV, 12600, 12.6, V",
-    "%, 85, 85, %"
+    "%, 85, 85, %",
+    "m, 1.25, 1.25, m",
+    "cm, 125, 1.25, m"
   })
   void aLoggedValueHasItsExactValueInside(
       String symbol, double logged, double inside, String insideSymbol) {

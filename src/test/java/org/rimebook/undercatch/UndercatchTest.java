@@ -61,9 +61,9 @@ class UndercatchTest {
   @Test
   void theCatchIsDividedByTheEfficiency() {
     // 1/0.345180 and 1/0.572600, see CatchEfficiencyReferenceTest
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1, 5, -5).orElseThrow())
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1, 5, -5, 0).orElseThrow())
         .isCloseTo(2.897039, within(5e-6));
-    assertThat(atTheRim(WindShield.SINGLE_ALTER).adjustedMm(2, 5, -5).orElseThrow())
+    assertThat(atTheRim(WindShield.SINGLE_ALTER).adjustedMm(2, 5, -5, 0).orElseThrow())
         .isCloseTo(3.492839, within(5e-6));
   }
 
@@ -72,26 +72,87 @@ class UndercatchTest {
     Undercatch undercatch = new Undercatch(CatchEfficiency.UNSHIELDED, 10, 2);
     // 8 m/s at 10 m is 6.136 m/s at 2 m, below the largest of 7.2 m/s
     double efficiency = CatchEfficiency.UNSHIELDED.at(8 * 0.767010, -5);
-    assertThat(undercatch.adjustedMm(1, 8, -5).orElseThrow())
+    assertThat(undercatch.adjustedMm(1, 8, -5, 0).orElseThrow())
         .isCloseTo(1 / efficiency, within(1e-5));
-    assertThat(undercatch.adjustedMm(1, 20, -5)).isEqualTo(undercatch.adjustedMm(1, 30, -5));
+    assertThat(undercatch.adjustedMm(1, 20, -5, 0)).isEqualTo(undercatch.adjustedMm(1, 30, -5, 0));
   }
 
   @Test
   void nothingCaughtStaysNothing() {
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(0, 12, -20)).hasValue(0);
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(0, 12, -20, 0)).hasValue(0);
   }
 
   @Test
   void inACalmTheCatchIsAllThereWas() {
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1.4, 0, -20)).hasValue(1.4);
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(1.4, 0, -20, 0)).hasValue(1.4);
   }
 
   @ParameterizedTest
-  @CsvSource({"NaN, 5, -5", "1, NaN, -5", "1, 5, NaN", "1, -0.1, -5"})
+  @CsvSource({
+    "NaN, 5, -5",
+    "1, NaN, -5",
+    "1, 5, NaN",
+    "1, -0.1, -5",
+    "1, 121, -5",
+    "1, 5, -91",
+    "1, 5, 61"
+  })
   void withoutCatchWindOrTemperatureThereIsNoAdjustment(
       double catchMm, double windMs, double airTempC) {
-    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(catchMm, windMs, airTempC)).isEmpty();
+    assertThat(atTheRim(WindShield.UNSHIELDED).adjustedMm(catchMm, windMs, airTempC, 0)).isEmpty();
+  }
+
+  /**
+   * Heights of 10 and 2 m stand 9 and 1 m above a metre of snow: ln(1/0.01)/ln(9/0.01) = 0.676992
+   * of the wind at the anemometer reaches the rim, 0.767010 without snow. Computed apart from the
+   * code.
+   */
+  @Test
+  void heightsCountFromTheSurfaceOfTheSnow() {
+    Undercatch undercatch = new Undercatch(CatchEfficiency.SINGLE_ALTER, 10, 2);
+    assertThat(undercatch.adjustedMm(1, 5 / 0.676992, -5, 1).orElseThrow())
+        .isCloseTo(1 / 0.572600, within(5e-6));
+    assertThat(undercatch.adjustedMm(1, 5 / 0.767010, -5, 0).orElseThrow())
+        .isCloseTo(1 / 0.572600, within(5e-6));
+  }
+
+  @Test
+  void aRimBuriedToTheRoughnessOfTheSnowHasNoAdjustment() {
+    Undercatch undercatch = new Undercatch(CatchEfficiency.SINGLE_ALTER, 10, 2);
+    assertThat(undercatch.adjustedMm(1, 5, -5, 1.98)).isPresent();
+    assertThat(undercatch.adjustedMm(1, 5, -5, 1.991)).isEmpty();
+    assertThat(undercatch.adjustedMm(1, 5, -5, 2.5)).isEmpty();
+    assertThat(new Undercatch(CatchEfficiency.SINGLE_ALTER, 2, 10).adjustedMm(1, 5, -5, 1.995))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-0.05, true", "-0.2, false", "21, false", "NaN, false"})
+  void snowAShadeBelowTheGroundIsNoneAndAnImpossibleDepthIsUnknown(double depthM, boolean known) {
+    OptionalDouble adjusted = atTheRim(WindShield.UNSHIELDED).adjustedMm(1, 5, -5, depthM);
+    assertThat(adjusted.isPresent()).isEqualTo(known);
+    if (known) {
+      assertThat(adjusted).isEqualTo(atTheRim(WindShield.UNSHIELDED).adjustedMm(1, 5, -5, 0));
+    }
+  }
+
+  /**
+   * Smith et al. 2020, Hydrol. Earth Syst. Sci. 24, 4025–4043, abstract: adjusted totals of 54 to
+   * 123 % at eight sites, unshielded gauges 33.4 % short unadjusted. A total of 100 mm of which
+   * 66.6 mm were caught is then uncertain by 0.69/√12 · 100 mm = 19.9 mm.
+   */
+  @Test
+  void theUncertaintyOfAnAdjustedTotalIsThePublishedSpread() {
+    assertThat(Undercatch.uncertaintyMm(66.6, 0, 100)).isCloseTo(19.9, within(0.05));
+  }
+
+  @Test
+  void theUncertaintyOfTheCatchIsRaisedAsTheCatchIs() {
+    assertThat(Undercatch.uncertaintyMm(50, 0.3, 50)).isCloseTo(0.3, within(1e-12));
+    assertThat(Undercatch.uncertaintyMm(0, 0.1, 0)).isCloseTo(0.1, within(1e-12));
+    double added = Undercatch.uncertaintyMm(50, 0, 100);
+    assertThat(Undercatch.uncertaintyMm(50, 3, 100))
+        .isCloseTo(Math.sqrt(added * added + 36), within(1e-9));
   }
 
   @Test
