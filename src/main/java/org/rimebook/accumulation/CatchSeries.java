@@ -1,7 +1,9 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What the bucket caught, as pieces that follow each other without holes from the first to the last
@@ -48,6 +50,9 @@ public final class CatchSeries {
   private final double[] gain;
   private final double dryDriftMm2PerH;
   private final double commonShare;
+
+  /** By length [ms]; a season with months unknown asks for the same few lengths every hour. */
+  private final Map<Long, Double> meanSquareMm2 = new ConcurrentHashMap<>();
 
   private CatchSeries(Builder b, double dryDriftMm2PerH, double commonShare) {
     this.commonShare = commonShare;
@@ -118,7 +123,8 @@ public final class CatchSeries {
       } else if (kind[piece] == Kind.ESTIMATE) {
         variance += estimateVariance(piece, fromMs, toMs);
       } else if (kind[piece] == Kind.UNKNOWN) {
-        variance += meanSquareMm2(overlapMs(piece, fromMs, toMs));
+        variance +=
+            meanSquareMm2.computeIfAbsent(overlapMs(piece, fromMs, toMs), this::meanSquareMm2);
       } else if (kind[piece] == Kind.DRY_STEP) {
         dryHours += overlapMs(piece, fromMs, toMs) / 3_600_000.0;
       }
