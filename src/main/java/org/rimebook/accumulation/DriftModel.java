@@ -1,8 +1,12 @@
 package org.rimebook.accumulation;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
@@ -40,12 +44,18 @@ final class DriftModel {
   private final Covariates covariates;
   private final LevelNodes nodes;
   private final double[] coefficients;
+  private final double[] uncertainties;
+  private final int dryHours;
 
-  private DriftModel(Covariates covariates, LevelNodes nodes, double[] coefficients) {
+  private DriftModel(Covariates covariates, LevelNodes nodes, Solution solution, int dryHours) {
     this.covariates = covariates;
     this.nodes = nodes;
-    this.coefficients = coefficients;
+    this.coefficients = solution.coefficients();
+    this.uncertainties = solution.uncertainties();
+    this.dryHours = dryHours;
   }
+
+  private record Solution(double[] coefficients, double[] uncertainties) {}
 
   /**
    * Learns the drift.
@@ -59,11 +69,11 @@ final class DriftModel {
       LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
     Sample sample = Sample.of(nodes, covariates, varianceMm2, wet);
     int terms = covariates.columns().size() + 1 + 2 * WAVES;
-    double[] coefficients = new double[terms];
-    if (sample.size >= FEWEST) {
-      coefficients = solve(sample, expectedSd(covariates, terms));
-    }
-    return new DriftModel(covariates, nodes, coefficients);
+    Solution solution =
+        sample.size >= FEWEST
+            ? solve(sample, expectedSd(covariates, terms))
+            : new Solution(new double[terms], new double[terms]);
+    return new DriftModel(covariates, nodes, solution, sample.size);
   }
 
   private static double[] expectedSd(Covariates covariates, int terms) {
@@ -78,36 +88,71 @@ final class DriftModel {
   }
 
   /** Penalised least squares; every term is scaled so that its coefficient is of order one. */
-  private static double[] solve(Sample sample, double[] expectedSd) {
-    double[] coefficients = new double[expectedSd.length];
+  private static Solution solve(Sample sample, double[] expectedSd) {
+    int terms = expectedSd.length;
+    double[] coefficients = new double[terms];
+    double[] uncertainties = new double[terms];
     for (int round = 0; round < ROUNDS; round++) {
-      double scale = sample.spread(coefficients);
-      RealMatrix normal = MatrixUtils.createRealIdentityMatrix(expectedSd.length);
-      RealVector right = new ArrayRealVector(expectedSd.length);
-      for (int s = 0; s < sample.size; s++) {
-        double residual = sample.residual(s, coefficients);
-        double pull = HUBER * scale / Math.max(Math.abs(residual), 1e-12);
-        // Overlapping three-hour changes tell each hour three times.
-        double weight = Math.min(1, pull) / (LAG * scale * scale);
-        for (int a = 0; a < expectedSd.length; a++) {
-          double wa = weight * sample.terms[s][a] * expectedSd[a];
-          right.addToEntry(a, wa * sample.changeMm[s]);
-          for (int b = 0; b <= a; b++) {
-            normal.addToEntry(a, b, wa * sample.terms[s][b] * expectedSd[b]);
-          }
-        }
-      }
-      for (int a = 0; a < expectedSd.length; a++) {
-        for (int b = 0; b < a; b++) {
-          normal.setEntry(b, a, normal.getEntry(a, b));
-        }
-      }
-      coefficients = new CholeskyDecomposition(normal).getSolver().solve(right).toArray();
-      for (int a = 0; a < expectedSd.length; a++) {
+      RealVector right = new ArrayRealVector(terms);
+      RealMatrix normal = normal(sample, expectedSd, coefficients, right);
+      DecompositionSolver solver = new CholeskyDecomposition(normal).getSolver();
+      coefficients = solver.solve(right).toArray();
+      RealMatrix covariance = solver.getInverse();
+      for (int a = 0; a < terms; a++) {
         coefficients[a] *= expectedSd[a];
+        uncertainties[a] = expectedSd[a] * Math.sqrt(covariance.getEntry(a, a));
       }
     }
-    return coefficients;
+    return new Solution(coefficients, uncertainties);
+  }
+
+  /** The normal matrix for residuals of the coefficients; fills in the right-hand side. */
+  private static RealMatrix normal(
+      Sample sample, double[] expectedSd, double[] coefficients, RealVector right) {
+    double scale = sample.spread(coefficients);
+    RealMatrix normal = MatrixUtils.createRealIdentityMatrix(expectedSd.length);
+    for (int s = 0; s < sample.size; s++) {
+      double residual = sample.residual(s, coefficients);
+      double pull = HUBER * scale / Math.max(Math.abs(residual), 1e-12);
+      // Overlapping three-hour changes tell each hour three times.
+      double weight = Math.min(1, pull) / (LAG * scale * scale);
+      for (int a = 0; a < expectedSd.length; a++) {
+        double wa = weight * sample.terms[s][a] * expectedSd[a];
+        right.addToEntry(a, wa * sample.changeMm[s]);
+        for (int b = 0; b <= a; b++) {
+          normal.addToEntry(a, b, wa * sample.terms[s][b] * expectedSd[b]);
+        }
+      }
+    }
+    for (int a = 0; a < expectedSd.length; a++) {
+      for (int b = 0; b < a; b++) {
+        normal.setEntry(b, a, normal.getEntry(a, b));
+      }
+    }
+    return normal;
+  }
+
+  /** What was learnt, with standard uncertainties from the inverse of the normal matrix. */
+  DriftLaw law() {
+    if (dryHours < FEWEST) {
+      return new DriftLaw(dryHours, Optional.empty(), List.of(), List.of());
+    }
+    int first = covariates.hasTemperature() ? 1 : 0;
+    List<DriftLaw.Departure> departures = new ArrayList<>();
+    for (int d = 0; d < covariates.departures().size(); d++) {
+      departures.add(new DriftLaw.Departure(covariates.departures().get(d), fitted(first + d)));
+    }
+    return new DriftLaw(
+        dryHours,
+        covariates.hasTemperature() ? Optional.of(fitted(0)) : Optional.empty(),
+        departures,
+        IntStream.range(covariates.columns().size(), coefficients.length)
+            .mapToObj(this::fitted)
+            .toList());
+  }
+
+  private Fitted fitted(int term) {
+    return new Fitted(coefficients[term], uncertainties[term]);
   }
 
   /**
@@ -117,21 +162,45 @@ final class DriftModel {
    */
   double[] corrected(double[] wet) {
     double[] level = nodes.levelMm().clone();
+    double[] wave = waveMm(wet);
     List<double[]> columns = covariates.columns();
-    double driftMm = 0;
     for (int i = 0; i < level.length; i++) {
-      if (i > 0) {
-        double hours = nodes.hours(i - 1);
-        double share = 1 - (1 - WET_SHARE) * wet[i - 1];
-        driftMm += share * hours * waveMmPerH(nodes.timeMs()[i] - (long) (hours * HOUR_MS / 2));
-      }
-      double moved = driftMm;
+      double moved = wave[i];
       for (int c = 0; c < columns.size(); c++) {
         moved += coefficients[c] * columns.get(c)[i];
       }
       level[i] -= moved;
     }
     return level;
+  }
+
+  /**
+   * The drift that {@link #corrected} takes off, by what goes with it.
+   *
+   * @param wet probability of each link to be wet
+   */
+  LevelJudgement.Drift drift(double[] wet) {
+    double[] temperature = new double[nodes.size()];
+    double[] departures = new double[nodes.size()];
+    for (int c = 0; c < covariates.columns().size(); c++) {
+      double[] part = c == 0 && covariates.hasTemperature() ? temperature : departures;
+      for (int i = 0; i < part.length; i++) {
+        part[i] += coefficients[c] * covariates.columns().get(c)[i];
+      }
+    }
+    return new LevelJudgement.Drift(temperature, departures, waveMm(wet));
+  }
+
+  /** What the daily wave has added by each node [mm]. */
+  private double[] waveMm(double[] wet) {
+    double[] wave = new double[nodes.size()];
+    for (int i = 1; i < wave.length; i++) {
+      double hours = nodes.hours(i - 1);
+      double share = 1 - (1 - WET_SHARE) * wet[i - 1];
+      long middle = nodes.timeMs()[i] - (long) (hours * HOUR_MS / 2);
+      wave[i] = wave[i - 1] + share * hours * waveMmPerH(middle);
+    }
+    return wave;
   }
 
   /**
