@@ -10,7 +10,6 @@ import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.rimebook.depth.Robust;
 
 /**
  * How the level moves while nothing falls, learnt from dry time: in proportion to the covariates,
@@ -22,12 +21,9 @@ import org.rimebook.depth.Robust;
 final class DriftModel {
 
   private static final long HOUR_MS = 3_600_000;
-  private static final int LAG = 3;
-  private static final int WAVES = 2;
   private static final int FEWEST = 100;
   private static final int ROUNDS = 4;
   private static final double HUBER = 1.5;
-  private static final double DRY = 0.3;
 
   /** Standard deviations the coefficients are expected to have beforehand. */
   private static final double TEMPERATURE_PER_C = 1e-4;
@@ -67,13 +63,13 @@ final class DriftModel {
    */
   static DriftModel fit(
       LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
-    Sample sample = Sample.of(nodes, covariates, varianceMm2, wet);
-    int terms = covariates.columns().size() + 1 + 2 * WAVES;
+    DryChanges changes = DryChanges.of(nodes, covariates, varianceMm2, wet);
+    int terms = covariates.columns().size() + DailyTerms.COUNT;
     Solution solution =
-        sample.size >= FEWEST
-            ? solve(sample, expectedSd(covariates, terms))
+        changes.size() >= FEWEST
+            ? solve(changes, expectedSd(covariates, terms))
             : new Solution(new double[terms], new double[terms]);
-    return new DriftModel(covariates, nodes, solution, sample.size);
+    return new DriftModel(covariates, nodes, solution, changes.size());
   }
 
   private static double[] expectedSd(Covariates covariates, int terms) {
@@ -88,13 +84,13 @@ final class DriftModel {
   }
 
   /** Penalised least squares; every term is scaled so that its coefficient is of order one. */
-  private static Solution solve(Sample sample, double[] expectedSd) {
+  private static Solution solve(DryChanges changes, double[] expectedSd) {
     int terms = expectedSd.length;
     double[] coefficients = new double[terms];
     double[] uncertainties = new double[terms];
     for (int round = 0; round < ROUNDS; round++) {
       RealVector right = new ArrayRealVector(terms);
-      RealMatrix normal = normal(sample, expectedSd, coefficients, right);
+      RealMatrix normal = normal(changes, expectedSd, coefficients, right);
       DecompositionSolver solver = new CholeskyDecomposition(normal).getSolver();
       coefficients = solver.solve(right).toArray();
       RealMatrix covariance = solver.getInverse();
@@ -108,19 +104,19 @@ final class DriftModel {
 
   /** The normal matrix for residuals of the coefficients; fills in the right-hand side. */
   private static RealMatrix normal(
-      Sample sample, double[] expectedSd, double[] coefficients, RealVector right) {
-    double scale = sample.spread(coefficients);
+      DryChanges changes, double[] expectedSd, double[] coefficients, RealVector right) {
+    double scale = changes.spread(coefficients);
     RealMatrix normal = MatrixUtils.createRealIdentityMatrix(expectedSd.length);
-    for (int s = 0; s < sample.size; s++) {
-      double residual = sample.residual(s, coefficients);
+    for (int s = 0; s < changes.size(); s++) {
+      double residual = changes.residual(s, coefficients);
       double pull = HUBER * scale / Math.max(Math.abs(residual), 1e-12);
       // Overlapping three-hour changes tell each hour three times.
-      double weight = Math.min(1, pull) / (LAG * scale * scale);
+      double weight = Math.min(1, pull) / (DryChanges.LAG * scale * scale);
       for (int a = 0; a < expectedSd.length; a++) {
-        double wa = weight * sample.terms[s][a] * expectedSd[a];
-        right.addToEntry(a, wa * sample.changeMm[s]);
+        double wa = weight * changes.term(s, a) * expectedSd[a];
+        right.addToEntry(a, wa * changes.changeMm(s));
         for (int b = 0; b <= a; b++) {
-          normal.addToEntry(a, b, wa * sample.terms[s][b] * expectedSd[b]);
+          normal.addToEntry(a, b, wa * changes.term(s, b) * expectedSd[b]);
         }
       }
     }
@@ -222,96 +218,11 @@ final class DriftModel {
 
   private double waveMmPerH(long epochMs) {
     double rate = 0;
-    double[] basis = new double[1 + 2 * WAVES];
-    waves(epochMs, 1, basis, 0);
+    double[] basis = new double[DailyTerms.COUNT];
+    DailyTerms.addTo(basis, 0, epochMs);
     for (int w = 0; w < basis.length; w++) {
       rate += coefficients[covariates.columns().size() + w] * basis[w];
     }
     return rate;
-  }
-
-  private static void waves(long epochMs, double scale, double[] into, int at) {
-    double day = 2 * Math.PI * Math.floorMod(epochMs, 24 * HOUR_MS) / (24.0 * HOUR_MS);
-    into[at] += scale;
-    for (int w = 1; w <= WAVES; w++) {
-      into[at + 2 * w - 1] += scale * StrictMath.cos(w * day);
-      into[at + 2 * w] += scale * StrictMath.sin(w * day);
-    }
-  }
-
-  /** Changes of the level over dry time, with the terms that may explain them. */
-  private static final class Sample {
-    private final double[] changeMm;
-    private final double[][] terms;
-    private int size;
-
-    private Sample(int capacity) {
-      this.changeMm = new double[capacity];
-      this.terms = new double[capacity][];
-    }
-
-    static Sample of(LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
-      DryDrift.BlockMeans level = DryDrift.BlockMeans.of(nodes, varianceMm2, HOUR_MS);
-      List<DryDrift.BlockMeans> columns =
-          covariates.columns().stream()
-              .map(c -> DryDrift.BlockMeans.of(nodes.at(c), varianceMm2, HOUR_MS))
-              .toList();
-      boolean[] dry = dryBlocks(level, wet);
-      Sample sample = new Sample(level.size());
-      for (int k = LAG; k < level.size(); k++) {
-        boolean joined =
-            level.run()[k] == level.run()[k - LAG]
-                && level.index()[k] - level.index()[k - LAG] == LAG;
-        boolean allDry = true;
-        for (int j = k - LAG; j <= k; j++) {
-          allDry &= dry[j];
-        }
-        if (joined && allDry) {
-          sample.add(level, columns, k);
-        }
-      }
-      return sample;
-    }
-
-    private static boolean[] dryBlocks(DryDrift.BlockMeans level, double[] wet) {
-      boolean[] dry = new boolean[level.size()];
-      for (int k = 0; k < level.size(); k++) {
-        dry[k] = true;
-        int end = Math.min(wet.length, level.firstNode()[k] + level.nodes()[k]);
-        for (int link = Math.max(0, level.firstNode()[k] - 1); link < end; link++) {
-          dry[k] &= wet[link] < DRY;
-        }
-      }
-      return dry;
-    }
-
-    private void add(DryDrift.BlockMeans level, List<DryDrift.BlockMeans> columns, int k) {
-      double[] row = new double[columns.size() + 1 + 2 * WAVES];
-      for (int c = 0; c < columns.size(); c++) {
-        row[c] = columns.get(c).levelMm()[k] - columns.get(c).levelMm()[k - LAG];
-      }
-      for (int h = 0; h < LAG; h++) {
-        waves((level.index()[k] - h) * HOUR_MS, 1, row, columns.size());
-      }
-      changeMm[size] = level.levelMm()[k] - level.levelMm()[k - LAG];
-      terms[size] = row;
-      size++;
-    }
-
-    double residual(int s, double[] coefficients) {
-      double residual = changeMm[s];
-      for (int a = 0; a < coefficients.length; a++) {
-        residual -= coefficients[a] * terms[s][a];
-      }
-      return residual;
-    }
-
-    double spread(double[] coefficients) {
-      double[] magnitudes = new double[size];
-      for (int s = 0; s < size; s++) {
-        magnitudes[s] = Math.abs(residual(s, coefficients));
-      }
-      return Math.max(1e-4, Robust.sdFromMagnitudesInPlace(magnitudes, size));
-    }
   }
 }
