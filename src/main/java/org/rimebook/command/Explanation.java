@@ -3,6 +3,7 @@ package org.rimebook.command;
 import static org.rimebook.command.LabelledLines.counted;
 import static org.rimebook.command.LabelledLines.text;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -89,34 +90,38 @@ final class Explanation {
 
   private void addWires() {
     List<WireChange> wires = WireChange.of(result, held);
-    double mean =
-        wires.stream()
-            .mapToDouble(WireChange::changeMm)
-            .filter(change -> !Double.isNaN(change))
-            .average()
-            .orElse(Double.NaN);
     String label = "wires";
     for (WireChange wire : wires) {
-      lines.add(label, wire(wire, mean));
+      lines.add(label, readings(wire) + wire.ends().map(e -> change(e, wires)).orElse(""));
       label = "";
     }
   }
 
-  private static String wire(WireChange wire, double meanMm) {
+  private static String readings(WireChange wire) {
     String leftOut =
-        wire.leftOut().isEmpty()
-            ? "none left out"
-            : "left out: "
-                + wire.leftOut().entrySet().stream()
-                    .map(e -> e.getValue() + " " + e.getKey().code())
-                    .collect(Collectors.joining(", "));
-    String counts = text("%-10s %s used, %s", wire.name(), wire.used(), leftOut);
-    return Double.isNaN(wire.changeMm())
-        ? counts
-        : counts
-            + text(
-                "; %.2f to %.2f mm, %+.2f mm, %+.2f beside their mean",
-                wire.firstMm(), wire.lastMm(), wire.changeMm(), wire.changeMm() - meanMm);
+        wire.leftOut().entrySet().stream()
+            .map(e -> e.getValue() + " " + e.getKey().code())
+            .collect(Collectors.joining(", "));
+    return text("%-10s %s used", wire.name(), counted(wire.used(), "reading"))
+        + (leftOut.isEmpty() ? ", none left out" : ", left out: " + leftOut);
+  }
+
+  /** How a wire changed, and how far that is from the mean of the wires read at the same ends. */
+  private static String change(WireChange.Ends ends, List<WireChange> wires) {
+    String depths = text("; %.2f to %.2f mm", ends.firstMm(), ends.lastMm());
+    if (!ends.compare()) {
+      return depths + ", which don't compare";
+    }
+    DoubleSummaryStatistics alike =
+        wires.stream()
+            .flatMap(wire -> wire.ends().stream())
+            .filter(ends::alike)
+            .mapToDouble(WireChange.Ends::changeMm)
+            .summaryStatistics();
+    String change = depths + text(", %+.2f mm", ends.changeMm());
+    return alike.getCount() < 2
+        ? change
+        : change + text(", %+.2f from their mean", ends.changeMm() - alike.getAverage());
   }
 
   /** Wires count alike; which of them, may change from reading to reading. */
@@ -170,7 +175,7 @@ final class Explanation {
     CatchVariance parts = result.series().variance(held.fromMs(), held.toMs());
     boolean disagree = row.reasons().contains(Reason.WIRES_DISAGREE);
     lines.add("u", text("%.3f mm is the root of the sum of the squares of", whole));
-    addPart("levels at the ends of wet stretches, and judged totals", parts.levelsMm2());
+    addPart("levels at the ends of what fell, and totals that weren't measured", parts.levelsMm2());
     addPart("wandering of the level", parts.wanderingMm2());
     addPart("what all catch may be off by together", parts.commonMm2());
     addPart(
