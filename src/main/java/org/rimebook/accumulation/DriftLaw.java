@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * How the level moves while nothing falls, as learnt from the dry time of a season. Every term that
  * was learnt was taken off the level; with too little dry time none is learnt and the lists are
- * empty.
+ * empty. Uncertainties are those of the fit: sun-driven movement that goes with the temperature day
+ * by day, and not with the wires' departures, is taken for its effect and isn't in them.
  *
  * @param dryHours dry three-hour changes of the level behind it, one starting each hour
  * @param temperaturePerDegC share of the load by which the reading moves a degree [1/°C]; empty

@@ -98,6 +98,9 @@ final class Explanation {
   }
 
   private static String readings(WireChange wire) {
+    if (wire.used() == 0 && wire.leftOut().isEmpty()) {
+      return text("%-10s no reading", wire.name());
+    }
     String leftOut =
         wire.leftOut().entrySet().stream()
             .map(e -> e.getValue() + " " + e.getKey().code())

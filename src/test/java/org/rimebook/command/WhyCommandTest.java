@@ -3,8 +3,10 @@ package org.rimebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rimebook.fixture.Copies;
@@ -63,6 +65,33 @@ class WhyCommandTest {
         .startsWith("Ash Hollow, 2025-01-22T08:00:00-07:00 to 2025-01-23T08:00:00-07:00\n")
         .contains("8 service-visit", "which don't compare")
         .contains("hw-06 service-visit (emptied, ", "service visit: no change of level is catch");
+  }
+
+  @Test
+  void aSeasonWithoutAnyUsableLevelIsExplainedToo(@TempDir Path folder) throws IOException {
+    Path season = Copies.of(SEASON, folder.resolve("season"));
+    Files.writeString(
+        season.resolve("notebook.jsonl"),
+        "{\"id\": \"a\", \"at\": \"2025-05-01T09:00:00-07:00\", \"by\": \"rw\","
+            + " \"kind\": \"bad-interval\", \"from\": \"2024-10-01T00:00:00-07:00\","
+            + " \"to\": \"2025-05-01T00:00:00-07:00\", \"note\": \"\", \"reason\": \"other\"}\n");
+    Terminal run = Terminal.run("why", season, "--at", "2025-01-15T10:00-07:00");
+    assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+    assertThat(run.out())
+        .contains("none: what fell isn't known", "no usable level", "no reading is used")
+        .contains("left out: 6 bad-interval", "a bad-interval (all wires, other)\n")
+        .contains("no level to compare: not known");
+    Terminal.run("totals", season, "--out", folder.resolve("out"));
+    assertThat(Files.readString(folder.resolve("out/season.json"))).doesNotContain("learnt");
+  }
+
+  @Test
+  void anHourInAGapShowsTheWholeGapAndItsCatch() {
+    assertThat(why("2024-11-21T03:00", "--resolution", "0.01"))
+        .contains(
+            "creek      no reading\n",
+            "2024-11-21T13:00:00-07:00 to 2024-11-21T14:00:00-07:00",
+            "2024-11-20T19:50:00-07:00 to 2024-11-21T14:00:00-07:00  11.432 mm  gap: the level rose");
   }
 
   @ParameterizedTest
