@@ -2,7 +2,9 @@ package org.rimebook.accumulation;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.rimebook.depth.LevelSeries;
+import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.StationSheet;
@@ -55,7 +57,7 @@ public final class CatchEstimator {
    * @param level the level at some or all rows
    * @param rulings from {@link Rulings#of}
    */
-  public static CatchSeries estimate(
+  public static Estimate estimate(
       SeasonRecord record,
       StationSheet sheet,
       WireDepths depths,
@@ -64,11 +66,11 @@ public final class CatchEstimator {
     return new CatchEstimator(record, sheet, depths, level, rulings).estimate();
   }
 
-  private CatchSeries estimate() {
+  private Estimate estimate() {
     long endMs = record.stampMs(record.size() - 1);
     if (nodes.size() == 0) {
       addBreak(endMs);
-      return pieces.build(0, 0);
+      return new Estimate(pieces.build(0, 0), Optional.empty(), LevelJudgement.none(nodes));
     }
     Fit fit = fit();
     addBreak(nodes.timeMs()[0]);
@@ -76,7 +78,8 @@ public final class CatchEstimator {
       addLink(link, fit);
     }
     addBreak(endMs);
-    return pieces.build(fit.smoothing().driftMm2PerH(), fit.commonShare());
+    CatchSeries series = pieces.build(fit.smoothing().driftMm2PerH(), fit.learnt().commonShare());
+    return new Estimate(series, Optional.of(fit.learnt()), fit.judgement());
   }
 
   /**
@@ -86,29 +89,59 @@ public final class CatchEstimator {
   private Fit fit() {
     double[] noise = NodeNoise.varianceMm2(nodes);
     Smoothing smoothing = Smoothing.of(nodes, noise, noise);
-    LevelNodes corrected = nodes;
-    double doubtMm = 0;
+    Rounds rounds = new Rounds(noise, smoothing);
     for (int round = 0; round < ROUNDS; round++) {
-      double[] wet = smoothing.result().wet();
-      DriftModel model = DriftModel.fit(nodes, covariates, noise, wet);
-      corrected = nodes.at(model.corrected(wet));
-      doubtMm = model.wetDoubtMm(wet);
-      double correlation = NoiseCorrelation.factor(corrected, noise, wet);
-      double[] effective = Arrays.stream(noise).map(v -> v * correlation).toArray();
-      double whole = NoiseCorrelation.whole(corrected, noise, wet);
-      double[] instant = Arrays.stream(noise).map(v -> v * whole).toArray();
-      smoothing = Smoothing.of(corrected, effective, instant);
+      rounds.next();
     }
-    WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
-    Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
-    // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.
-    double caughtMm = Math.max(1e-9, Arrays.stream(caught.caughtMm()).sum());
-    double evaporated = doubtMm / caughtMm / Math.sqrt(3);
-    return new Fit(
-        smoothing,
-        caught,
-        verdict.varianceFactor(),
-        Math.min(1, Math.hypot(verdict.shareLost(), evaporated)));
+    return rounds.fit();
+  }
+
+  /** Noise and drift as they are learnt, round by round. */
+  private final class Rounds {
+    private final double[] noise;
+    private Smoothing smoothing;
+    private DriftModel model;
+    private double[] wet;
+    private LevelNodes corrected;
+    private double correlation;
+    private double whole;
+
+    Rounds(double[] noise, Smoothing smoothing) {
+      this.noise = noise;
+      this.smoothing = smoothing;
+    }
+
+    void next() {
+      wet = smoothing.result().wet();
+      model = DriftModel.fit(nodes, covariates, noise, wet);
+      corrected = nodes.at(model.corrected(wet));
+      correlation = NoiseCorrelation.factor(corrected, noise, wet);
+      whole = NoiseCorrelation.whole(corrected, noise, wet);
+      smoothing = Smoothing.of(corrected, times(correlation), times(whole));
+    }
+
+    private double[] times(double factor) {
+      return Arrays.stream(noise).map(v -> v * factor).toArray();
+    }
+
+    Fit fit() {
+      WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
+      Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
+      // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.
+      double caughtMm = Math.max(1e-9, Arrays.stream(caught.caughtMm()).sum());
+      double evaporated = model.wetDoubtMm(wet) / caughtMm / Math.sqrt(3);
+      Learnt learnt =
+          new Learnt(
+              Math.sqrt(Robust.medianInPlace(noise.clone(), noise.length)),
+              correlation,
+              whole,
+              Math.sqrt(smoothing.driftMm2PerH()),
+              model.law(),
+              verdict.varianceFactor(),
+              Math.min(1, Math.hypot(verdict.shareLost(), evaporated)));
+      LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
+      return new Fit(smoothing, caught, learnt, judgement);
+    }
   }
 
   /**
@@ -116,15 +149,17 @@ public final class CatchEstimator {
    *
    * @param smoothing the level smoothed
    * @param caught what fell
-   * @param trust factor for the variances of levels
-   * @param commonShare what all catch may be off by together, as a share of it
+   * @param learnt what was learnt on the way
+   * @param judgement noise and drift as judged at each time
    */
   private record Fit(
-      Smoothing smoothing, WetSpells.Catch caught, double trust, double commonShare) {
+      Smoothing smoothing, WetSpells.Catch caught, Learnt learnt, LevelJudgement judgement) {
     CatchSeries.Ends ends(int link) {
       CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
       return new CatchSeries.Ends(
-          trust * stated.startMm2(), trust * stated.endMm2(), stated.gain());
+          learnt.varianceFactor() * stated.startMm2(),
+          learnt.varianceFactor() * stated.endMm2(),
+          stated.gain());
     }
   }
 

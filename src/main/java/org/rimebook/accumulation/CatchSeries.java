@@ -104,6 +104,11 @@ public final class CatchSeries {
    * the season may be off by together, as a share, is added to it.
    */
   public double varianceMm2(long fromMs, long toMs) {
+    return variance(fromMs, toMs).totalMm2();
+  }
+
+  /** What {@link #varianceMm2} is made of. */
+  public CatchVariance variance(long fromMs, long toMs) {
     double variance = 0;
     double wetHours = 0;
     double dryHours = 0;
@@ -132,7 +137,8 @@ public final class CatchSeries {
     }
     double wanderingHours = wetHours > 0 ? wetHours : dryHours;
     double common = commonShare * byLevelMm(fromMs, toMs);
-    return Math.max(0, variance) + dryDriftMm2PerH * wanderingHours + common * common;
+    return new CatchVariance(
+        Math.max(0, variance), dryDriftMm2PerH * wanderingHours, common * common);
   }
 
   /** Catch by the level between two instants [mm]. */

@@ -35,6 +35,7 @@ final class Covariates {
 
   private final LevelNodes nodes;
   private final List<double[]> columns = new ArrayList<>();
+  private final List<String> departures = new ArrayList<>();
   private boolean temperature;
 
   private Covariates(LevelNodes nodes) {
@@ -54,7 +55,9 @@ final class Covariates {
           record, record.channel(sheet.channels().indexOf(channel.get())), level);
     }
     for (int wire = 0; wire + 1 < depths.wires(); wire++) {
-      covariates.addDeparture(wire, depths, level);
+      if (covariates.addDeparture(wire, depths, level)) {
+        covariates.departures.add(sheet.wires().get(wire).name());
+      }
     }
     return covariates;
   }
@@ -62,6 +65,11 @@ final class Covariates {
   /** Whether the first column is the load times the temperature [mm °C]. */
   boolean hasTemperature() {
     return temperature;
+  }
+
+  /** Names of the wires whose departures the other columns are. */
+  List<String> departures() {
+    return departures;
   }
 
   /** One array a covariate, one element a node; finite. */
@@ -96,7 +104,7 @@ final class Covariates {
     }
   }
 
-  private void addDeparture(int wire, WireDepths depths, LevelSeries level) {
+  private boolean addDeparture(int wire, WireDepths depths, LevelSeries level) {
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;
@@ -110,9 +118,11 @@ final class Covariates {
       }
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
-    if (fill(values)) {
+    boolean known = fill(values);
+    if (known) {
       columns.add(daily(values));
     }
+    return known;
   }
 
   /**

@@ -1,12 +1,15 @@
 package org.rimebook.accumulation;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.rimebook.depth.Robust;
 
 /**
  * How the level moves while nothing falls, learnt from dry time: in proportion to the covariates,
@@ -20,12 +23,9 @@ import org.rimebook.depth.Robust;
 final class DriftModel {
 
   private static final long HOUR_MS = 3_600_000;
-  private static final int LAG = 3;
-  private static final int WAVES = 2;
   private static final int FEWEST = 100;
   private static final int ROUNDS = 4;
   private static final double HUBER = 1.5;
-  private static final double DRY = 0.3;
 
   /** Standard deviations the coefficients are expected to have beforehand. */
   private static final double TEMPERATURE_PER_C = 1e-4;
@@ -42,12 +42,18 @@ final class DriftModel {
   private final Covariates covariates;
   private final LevelNodes nodes;
   private final double[] coefficients;
+  private final double[] uncertainties;
+  private final int dryHours;
 
-  private DriftModel(Covariates covariates, LevelNodes nodes, double[] coefficients) {
+  private DriftModel(Covariates covariates, LevelNodes nodes, Solution solution, int dryHours) {
     this.covariates = covariates;
     this.nodes = nodes;
-    this.coefficients = coefficients;
+    this.coefficients = solution.coefficients();
+    this.uncertainties = solution.uncertainties();
+    this.dryHours = dryHours;
   }
+
+  private record Solution(double[] coefficients, double[] uncertainties) {}
 
   /**
    * Learns the drift.
@@ -59,13 +65,13 @@ final class DriftModel {
    */
   static DriftModel fit(
       LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
-    Sample sample = Sample.of(nodes, covariates, varianceMm2, wet);
-    int terms = covariates.columns().size() + 1 + 2 * WAVES;
-    double[] coefficients = new double[terms];
-    if (sample.size >= FEWEST) {
-      coefficients = solve(sample, expectedSd(covariates, terms));
-    }
-    return new DriftModel(covariates, nodes, coefficients);
+    DryChanges changes = DryChanges.of(nodes, covariates, varianceMm2, wet);
+    int terms = covariates.columns().size() + DailyTerms.COUNT;
+    Solution solution =
+        changes.size() >= FEWEST
+            ? solve(changes, expectedSd(covariates, terms))
+            : new Solution(new double[terms], new double[terms]);
+    return new DriftModel(covariates, nodes, solution, changes.size());
   }
 
   private static double[] expectedSd(Covariates covariates, int terms) {
@@ -80,36 +86,71 @@ final class DriftModel {
   }
 
   /** Penalised least squares; every term is scaled so that its coefficient is of order one. */
-  private static double[] solve(Sample sample, double[] expectedSd) {
-    double[] coefficients = new double[expectedSd.length];
+  private static Solution solve(DryChanges changes, double[] expectedSd) {
+    int terms = expectedSd.length;
+    double[] coefficients = new double[terms];
+    double[] uncertainties = new double[terms];
     for (int round = 0; round < ROUNDS; round++) {
-      double scale = sample.spread(coefficients);
-      RealMatrix normal = MatrixUtils.createRealIdentityMatrix(expectedSd.length);
-      RealVector right = new ArrayRealVector(expectedSd.length);
-      for (int s = 0; s < sample.size; s++) {
-        double residual = sample.residual(s, coefficients);
-        double pull = HUBER * scale / Math.max(Math.abs(residual), 1e-12);
-        // Overlapping three-hour changes tell each hour three times.
-        double weight = Math.min(1, pull) / (LAG * scale * scale);
-        for (int a = 0; a < expectedSd.length; a++) {
-          double wa = weight * sample.terms[s][a] * expectedSd[a];
-          right.addToEntry(a, wa * sample.changeMm[s]);
-          for (int b = 0; b <= a; b++) {
-            normal.addToEntry(a, b, wa * sample.terms[s][b] * expectedSd[b]);
-          }
-        }
-      }
-      for (int a = 0; a < expectedSd.length; a++) {
-        for (int b = 0; b < a; b++) {
-          normal.setEntry(b, a, normal.getEntry(a, b));
-        }
-      }
-      coefficients = new CholeskyDecomposition(normal).getSolver().solve(right).toArray();
-      for (int a = 0; a < expectedSd.length; a++) {
+      RealVector right = new ArrayRealVector(terms);
+      RealMatrix normal = normal(changes, expectedSd, coefficients, right);
+      DecompositionSolver solver = new CholeskyDecomposition(normal).getSolver();
+      coefficients = solver.solve(right).toArray();
+      RealMatrix covariance = solver.getInverse();
+      for (int a = 0; a < terms; a++) {
         coefficients[a] *= expectedSd[a];
+        uncertainties[a] = expectedSd[a] * Math.sqrt(covariance.getEntry(a, a));
       }
     }
-    return coefficients;
+    return new Solution(coefficients, uncertainties);
+  }
+
+  /** The normal matrix for residuals of the coefficients; fills in the right-hand side. */
+  private static RealMatrix normal(
+      DryChanges changes, double[] expectedSd, double[] coefficients, RealVector right) {
+    double scale = changes.spread(coefficients);
+    RealMatrix normal = MatrixUtils.createRealIdentityMatrix(expectedSd.length);
+    for (int s = 0; s < changes.size(); s++) {
+      double residual = changes.residual(s, coefficients);
+      double pull = HUBER * scale / Math.max(Math.abs(residual), 1e-12);
+      // Overlapping three-hour changes tell each hour three times.
+      double weight = Math.min(1, pull) / (DryChanges.LAG * scale * scale);
+      for (int a = 0; a < expectedSd.length; a++) {
+        double wa = weight * changes.term(s, a) * expectedSd[a];
+        right.addToEntry(a, wa * changes.changeMm(s));
+        for (int b = 0; b <= a; b++) {
+          normal.addToEntry(a, b, wa * changes.term(s, b) * expectedSd[b]);
+        }
+      }
+    }
+    for (int a = 0; a < expectedSd.length; a++) {
+      for (int b = 0; b < a; b++) {
+        normal.setEntry(b, a, normal.getEntry(a, b));
+      }
+    }
+    return normal;
+  }
+
+  /** What was learnt, with standard uncertainties from the inverse of the normal matrix. */
+  DriftLaw law() {
+    if (dryHours < FEWEST) {
+      return new DriftLaw(dryHours, Optional.empty(), List.of(), List.of());
+    }
+    int first = covariates.hasTemperature() ? 1 : 0;
+    List<DriftLaw.Departure> departures = new ArrayList<>();
+    for (int d = 0; d < covariates.departures().size(); d++) {
+      departures.add(new DriftLaw.Departure(covariates.departures().get(d), fitted(first + d)));
+    }
+    return new DriftLaw(
+        dryHours,
+        covariates.hasTemperature() ? Optional.of(fitted(0)) : Optional.empty(),
+        departures,
+        IntStream.range(covariates.columns().size(), coefficients.length)
+            .mapToObj(this::fitted)
+            .toList());
+  }
+
+  private Fitted fitted(int term) {
+    return new Fitted(coefficients[term], uncertainties[term]);
   }
 
   /**
@@ -119,21 +160,45 @@ final class DriftModel {
    */
   double[] corrected(double[] wet) {
     double[] level = nodes.levelMm().clone();
+    double[] wave = waveMm(wet);
     List<double[]> columns = covariates.columns();
-    double driftMm = 0;
     for (int i = 0; i < level.length; i++) {
-      if (i > 0) {
-        double hours = nodes.hours(i - 1);
-        double share = 1 - (1 - WET_SHARE) * wet[i - 1];
-        driftMm += share * hours * waveMmPerH(nodes.timeMs()[i] - (long) (hours * HOUR_MS / 2));
-      }
-      double moved = driftMm;
+      double moved = wave[i];
       for (int c = 0; c < columns.size(); c++) {
         moved += coefficients[c] * columns.get(c)[i];
       }
       level[i] -= moved;
     }
     return level;
+  }
+
+  /**
+   * The drift that {@link #corrected} takes off, by what goes with it.
+   *
+   * @param wet probability of each link to be wet
+   */
+  LevelJudgement.Drift drift(double[] wet) {
+    double[] temperature = new double[nodes.size()];
+    double[] departures = new double[nodes.size()];
+    for (int c = 0; c < covariates.columns().size(); c++) {
+      double[] part = c == 0 && covariates.hasTemperature() ? temperature : departures;
+      for (int i = 0; i < part.length; i++) {
+        part[i] += coefficients[c] * covariates.columns().get(c)[i];
+      }
+    }
+    return new LevelJudgement.Drift(temperature, departures, waveMm(wet));
+  }
+
+  /** What the daily wave has added by each node [mm]. */
+  private double[] waveMm(double[] wet) {
+    double[] wave = new double[nodes.size()];
+    for (int i = 1; i < wave.length; i++) {
+      double hours = nodes.hours(i - 1);
+      double share = 1 - (1 - WET_SHARE) * wet[i - 1];
+      long middle = nodes.timeMs()[i] - (long) (hours * HOUR_MS / 2);
+      wave[i] = wave[i - 1] + share * hours * waveMmPerH(middle);
+    }
+    return wave;
   }
 
   /**
@@ -155,96 +220,11 @@ final class DriftModel {
 
   private double waveMmPerH(long epochMs) {
     double rate = 0;
-    double[] basis = new double[1 + 2 * WAVES];
-    waves(epochMs, 1, basis, 0);
+    double[] basis = new double[DailyTerms.COUNT];
+    DailyTerms.addTo(basis, 0, epochMs);
     for (int w = 0; w < basis.length; w++) {
       rate += coefficients[covariates.columns().size() + w] * basis[w];
     }
     return rate;
-  }
-
-  private static void waves(long epochMs, double scale, double[] into, int at) {
-    double day = 2 * Math.PI * Math.floorMod(epochMs, 24 * HOUR_MS) / (24.0 * HOUR_MS);
-    into[at] += scale;
-    for (int w = 1; w <= WAVES; w++) {
-      into[at + 2 * w - 1] += scale * StrictMath.cos(w * day);
-      into[at + 2 * w] += scale * StrictMath.sin(w * day);
-    }
-  }
-
-  /** Changes of the level over dry time, with the terms that may explain them. */
-  private static final class Sample {
-    private final double[] changeMm;
-    private final double[][] terms;
-    private int size;
-
-    private Sample(int capacity) {
-      this.changeMm = new double[capacity];
-      this.terms = new double[capacity][];
-    }
-
-    static Sample of(LevelNodes nodes, Covariates covariates, double[] varianceMm2, double[] wet) {
-      DryDrift.BlockMeans level = DryDrift.BlockMeans.of(nodes, varianceMm2, HOUR_MS);
-      List<DryDrift.BlockMeans> columns =
-          covariates.columns().stream()
-              .map(c -> DryDrift.BlockMeans.of(nodes.at(c), varianceMm2, HOUR_MS))
-              .toList();
-      boolean[] dry = dryBlocks(level, wet);
-      Sample sample = new Sample(level.size());
-      for (int k = LAG; k < level.size(); k++) {
-        boolean joined =
-            level.run()[k] == level.run()[k - LAG]
-                && level.index()[k] - level.index()[k - LAG] == LAG;
-        boolean allDry = true;
-        for (int j = k - LAG; j <= k; j++) {
-          allDry &= dry[j];
-        }
-        if (joined && allDry) {
-          sample.add(level, columns, k);
-        }
-      }
-      return sample;
-    }
-
-    private static boolean[] dryBlocks(DryDrift.BlockMeans level, double[] wet) {
-      boolean[] dry = new boolean[level.size()];
-      for (int k = 0; k < level.size(); k++) {
-        dry[k] = true;
-        int end = Math.min(wet.length, level.firstNode()[k] + level.nodes()[k]);
-        for (int link = Math.max(0, level.firstNode()[k] - 1); link < end; link++) {
-          dry[k] &= wet[link] < DRY;
-        }
-      }
-      return dry;
-    }
-
-    private void add(DryDrift.BlockMeans level, List<DryDrift.BlockMeans> columns, int k) {
-      double[] row = new double[columns.size() + 1 + 2 * WAVES];
-      for (int c = 0; c < columns.size(); c++) {
-        row[c] = columns.get(c).levelMm()[k] - columns.get(c).levelMm()[k - LAG];
-      }
-      for (int h = 0; h < LAG; h++) {
-        waves((level.index()[k] - h) * HOUR_MS, 1, row, columns.size());
-      }
-      changeMm[size] = level.levelMm()[k] - level.levelMm()[k - LAG];
-      terms[size] = row;
-      size++;
-    }
-
-    double residual(int s, double[] coefficients) {
-      double residual = changeMm[s];
-      for (int a = 0; a < coefficients.length; a++) {
-        residual -= coefficients[a] * terms[s][a];
-      }
-      return residual;
-    }
-
-    double spread(double[] coefficients) {
-      double[] magnitudes = new double[size];
-      for (int s = 0; s < size; s++) {
-        magnitudes[s] = Math.abs(residual(s, coefficients));
-      }
-      return Math.max(1e-4, Robust.sdFromMagnitudesInPlace(magnitudes, size));
-    }
   }
 }

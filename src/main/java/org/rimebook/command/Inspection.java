@@ -1,17 +1,17 @@
 package org.rimebook.command;
 
-import java.time.ZoneOffset;
+import static org.rimebook.command.LabelledLines.counted;
+import static org.rimebook.command.LabelledLines.text;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.depth.Screening;
-import org.rimebook.export.StationTime;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
 import org.rimebook.record.FileAccount;
@@ -36,18 +36,17 @@ final class Inspection {
   private final SeasonResult result;
   private final Season season;
   private final SeasonRecord record;
-  private final ZoneOffset offset;
-  private final List<String> lines = new ArrayList<>();
+  private final LabelledLines lines;
 
   Inspection(SeasonResult result) {
     this.result = result;
     this.season = result.season();
     this.record = season.record();
-    this.offset = season.sheet().utcOffset();
+    this.lines = new LabelledLines(season.sheet().utcOffset());
   }
 
   List<String> lines() {
-    lines.add(season.sheet().name());
+    lines.title(season.sheet().name());
     line("record", span(record.stampMs(0), record.stampMs(record.size() - 1)));
     line("", counted(record.size(), "reading") + " in " + counted(files().size(), "file"));
     addSampling();
@@ -57,7 +56,7 @@ final class Inspection {
     addEntries();
     addLines();
     addNotes();
-    return lines;
+    return lines.lines();
   }
 
   private List<FileAccount> files() {
@@ -65,19 +64,11 @@ final class Inspection {
   }
 
   private void line(String label, String words) {
-    lines.add(text("%-10s%s", label, words).stripTrailing());
-  }
-
-  private static String counted(int count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
-  }
-
-  private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    lines.add(label, words);
   }
 
   private String span(long fromMs, long toMs) {
-    return StationTime.iso(fromMs, offset) + " to " + StationTime.iso(toMs, offset);
+    return lines.span(fromMs, toMs);
   }
 
   private void addSampling() {

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
         "From the frequencies of a vibrating-wire precipitation gauge to hourly and daily totals.",
     subcommands = {
       TotalsCommand.class,
+      WhyCommand.class,
       InspectCommand.class,
       NewCommand.class,
       PracticeCommand.class
@@ -33,6 +34,8 @@ import picocli.CommandLine.Spec;
       "  rimebook totals my-gauge-2024-25 --out tables",
       "      write hourly.csv, daily.csv, season.json and datapackage.json into tables",
       "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
+      "  rimebook why my-gauge-2024-25 --at 2025-01-15T10:00-07:00",
+      "      explain one hour: readings, wires, noise, drift, entries, uncertainty",
       "  rimebook practice --class calm --seeds 3",
       "      score the estimator on simulated winters with known truth",
       "",

@@ -170,6 +170,10 @@ final class SeasonSummary {
     node.put(
         "catch",
         "switching Kalman smoother (Kim 1994) of the level between a dry and five wet states");
+    result
+        .estimate()
+        .learnt()
+        .ifPresent(learnt -> LearntSummary.add(node.putObject("learnt"), learnt));
     node.put(
         "undercatch",
         "Kochendorfer et al. 2017, HESS 21, 3525-3542, eq. 3, gauge-height wind, by half hours;"

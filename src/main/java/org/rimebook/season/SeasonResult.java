@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rimebook.accumulation.CatchEstimator;
 import org.rimebook.accumulation.CatchSeries;
+import org.rimebook.accumulation.Estimate;
 import org.rimebook.accumulation.Ruling;
 import org.rimebook.accumulation.Rulings;
 import org.rimebook.depth.CalibrationCheck;
@@ -26,7 +27,7 @@ import org.rimebook.undercatch.Undercatch;
  * @param depths depth by wire and row, with the screening of each reading
  * @param level the bucket's level
  * @param rulings what the notebook says about time
- * @param series the catch
+ * @param estimate the catch, and what was learnt and judged on the way to it
  */
 public record SeasonResult(
     Season season,
@@ -34,7 +35,7 @@ public record SeasonResult(
     WireDepths depths,
     LevelSeries level,
     List<Ruling> rulings,
-    CatchSeries series) {
+    Estimate estimate) {
 
   /**
    * Computes a season.
@@ -47,9 +48,14 @@ public record SeasonResult(
     LevelSeries level =
         WireCombiner.combine(season.record(), depths, season.sheet(), season.notebook());
     List<Ruling> rulings = Rulings.of(season.notebook());
-    CatchSeries series =
+    Estimate estimate =
         CatchEstimator.estimate(season.record(), season.sheet(), depths, level, rulings);
-    return new SeasonResult(season, calibrations, depths, level, rulings, series);
+    return new SeasonResult(season, calibrations, depths, level, rulings, estimate);
+  }
+
+  /** The catch. */
+  public CatchSeries series() {
+    return estimate.series();
   }
 
   /** What was met on the way and didn't stop it, in the order of the stages. */
@@ -65,7 +71,7 @@ public record SeasonResult(
   /** The totals at a resolution. */
   public Totals totals(Resolution resolution) {
     return TotalsBuilder.build(
-        new Evidence(season.sheet(), season.record(), season.notebook(), depths, level, series),
+        new Evidence(season.sheet(), season.record(), season.notebook(), depths, level, series()),
         resolution);
   }
 }
