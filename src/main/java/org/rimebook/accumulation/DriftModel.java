@@ -193,10 +193,8 @@ final class DriftModel {
   private double[] waveMm(double[] wet) {
     double[] wave = new double[nodes.size()];
     for (int i = 1; i < wave.length; i++) {
-      double hours = nodes.hours(i - 1);
       double share = 1 - (1 - WET_SHARE) * wet[i - 1];
-      long middle = nodes.timeMs()[i] - (long) (hours * HOUR_MS / 2);
-      wave[i] = wave[i - 1] + share * hours * waveMmPerH(middle);
+      wave[i] = wave[i - 1] + share * waveMm(i);
     }
     return wave;
   }
@@ -211,11 +209,22 @@ final class DriftModel {
     double sum = 0;
     for (int i = 1; i < nodes.size(); i++) {
       if (nodes.links()[i - 1] == LevelNodes.Link.STEP) {
-        double hours = nodes.hours(i - 1);
-        sum += WET_SHARE * wet[i - 1] * hours * waveMmPerH(nodes.timeMs()[i]);
+        sum += WET_SHARE * wet[i - 1] * waveMm(i);
       }
     }
     return Math.abs(sum);
+  }
+
+  /** Daily wave over the link before a node, added up hour by hour where the link is long. */
+  private double waveMm(int node) {
+    double hours = nodes.hours(node - 1);
+    int parts = (int) Math.ceil(hours);
+    double sum = 0;
+    for (int part = 0; part < parts; part++) {
+      double middle = hours * (part + 0.5) / parts;
+      sum += waveMmPerH(nodes.timeMs()[node - 1] + Math.round(middle * HOUR_MS));
+    }
+    return sum * hours / Math.max(1, parts);
   }
 
   private double waveMmPerH(long epochMs) {
