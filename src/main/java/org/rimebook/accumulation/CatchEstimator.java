@@ -88,7 +88,10 @@ public final class CatchEstimator {
    */
   private Fit fit() {
     double[] noise = NodeNoise.varianceMm2(nodes);
-    Smoothing smoothing = Smoothing.of(nodes, noise, noise);
+    // Most of a season is dry: before it is known where, all of it tells how noise averages out.
+    double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
+    double[] raised = Arrays.stream(noise).map(v -> v * before).toArray();
+    Smoothing smoothing = Smoothing.of(nodes, raised, raised);
     Rounds rounds = new Rounds(noise, smoothing);
     for (int round = 0; round < ROUNDS; round++) {
       rounds.next();
