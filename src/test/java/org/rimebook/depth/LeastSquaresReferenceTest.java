@@ -73,7 +73,10 @@ class LeastSquaresReferenceTest {
     assertThat(fit.uncertaintyAt(3.0e6)).isCloseTo(8.83430256E-05, within(1e-13));
   }
 
-  /** Norris: calibration of an ozone monitor, 36 points, a straight line. */
+  /**
+   * Norris: calibration of an ozone monitor, 36 points, a straight line. The points are from
+   * memory; only the right ones give the certified values.
+   */
   @Test
   void norrisAgreesWithTheCertifiedValues() {
     double[] y = {
