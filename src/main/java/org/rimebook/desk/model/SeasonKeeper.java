@@ -1,0 +1,219 @@
+package org.rimebook.desk.model;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rimebook.desk.task.Tasks;
+import org.rimebook.desk.task.Tasks.Lane;
+import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.notebook.NotebookLog;
+import org.rimebook.season.Season;
+import org.rimebook.totals.Resolution;
+
+/**
+ * Opens a season, writes entries into its notebook, and keeps what is computed up with them. An
+ * entry is on disk when a method that writes it returns. To be used from the event thread.
+ */
+public final class SeasonKeeper {
+
+  private final Workspace workspace;
+  private final Tasks tasks;
+  private final Clock clock;
+  private String initials = "";
+
+  /**
+   * @param workspace told of what is opened and computed
+   * @param tasks runs what takes long
+   * @param clock tells when an entry is written
+   */
+  public SeasonKeeper(Workspace workspace, Tasks tasks, Clock clock) {
+    this.workspace = workspace;
+    this.tasks = tasks;
+    this.clock = clock;
+    workspace
+        .draft()
+        .watch(
+            draft -> foresee(draft.isPresent() ? Computed.State.FORESEEN : Computed.State.CLOSE));
+    workspace.resolution().watch(resolution -> workspace.computed().get().ifPresent(this::reprint));
+  }
+
+  /** Initials of whoever writes from now on. */
+  public void writer(String newInitials) {
+    initials = newInitials;
+  }
+
+  /** Initials of whoever writes. */
+  public String writer() {
+    return initials;
+  }
+
+  /** Opens a season folder in the background; strips can be drawn before totals are there. */
+  public void open(Path folder) {
+    tasks.cancel(Lane.PREVIEW);
+    tasks.cancel(Lane.SETTLE);
+    tasks.run(
+        Lane.OPEN,
+        "Opening " + folder.getFileName(),
+        progress -> SeasonStages.open(folder, progress),
+        this::show,
+        this::tell);
+  }
+
+  private void reprint(Computed now) {
+    workspace
+        .computed()
+        .set(
+            Optional.of(
+                new Computed(
+                    now.result(), now.result().totals(workspace.resolution().get()), now.state())));
+  }
+
+  private void show(Opened opened) {
+    workspace.selection().set(Selection.NONE);
+    workspace.asked().set(Optional.empty());
+    workspace.draft().set(Optional.empty());
+    workspace.computed().set(Optional.empty());
+    workspace.view().reset(opened.whole());
+    workspace.opened().set(Optional.of(opened));
+    settle();
+  }
+
+  /** Writes entries as one step that can be undone. Their headers' notes are kept. */
+  public void write(List<Entry> entries) {
+    step("", ids -> headed(entries, ids));
+  }
+
+  /** Changes an entry: withdraws it and writes the new one, as one step. */
+  public void replace(String id, Entry changed) {
+    step(
+        "",
+        ids -> {
+          List<Entry> both = new ArrayList<>();
+          both.add(new Entry.Withdrawal(ids.header(""), id));
+          both.addAll(headed(List.of(changed), ids));
+          return both;
+        });
+  }
+
+  /** Withdraws entries as one step, with the reason. */
+  public void withdraw(List<String> ids, String reason) {
+    step("", made -> withdrawals(ids, reason, made));
+  }
+
+  /** Takes back the last step; nothing when there is none. */
+  public void undo() {
+    steps()
+        .flatMap(Steps::undo)
+        .ifPresent(s -> step(Steps.UNDO, ids -> withdrawals(s.entries(), "", ids)));
+  }
+
+  /** Does the step undone last again; nothing when there is none. */
+  public void redo() {
+    steps()
+        .flatMap(Steps::redo)
+        .ifPresent(s -> step(Steps.REDO, ids -> withdrawals(s.entries(), "", ids)));
+  }
+
+  /** The steps of the open notebook. */
+  public Optional<Steps> steps() {
+    return workspace.opened().get().map(o -> Steps.of(o.season().notebook()));
+  }
+
+  private interface Making {
+    List<Entry> entries(EntryIds ids);
+  }
+
+  private void step(String prefix, Making making) {
+    Optional<Opened> now = workspace.opened().get();
+    if (now.isEmpty()) {
+      return;
+    }
+    Season season = now.get().season();
+    EntryIds.Writer writer = new EntryIds.Writer(initials, clock, season.sheet().utcOffset());
+    List<Entry> made = making.entries(EntryIds.of(prefix, season.notebook(), writer));
+    Path file = now.get().folder().resolve(Season.NOTEBOOK_FILE);
+    List<Entry> history = new ArrayList<>(season.notebook().history());
+    try {
+      for (Entry entry : made) {
+        NotebookLog.append(file, entry, season.sheet().utcOffset());
+        history.add(entry);
+      }
+    } catch (IOException e) {
+      workspace
+          .notice()
+          .set(
+              new Notice(
+                  Notice.Weight.FAULT,
+                  file
+                      + " can't be written to ("
+                      + e.getMessage()
+                      + "): make room or ask for the"
+                      + " right to write there. What you see is what is on disk"));
+    }
+    take(new Notebook(history, season.notebook().notes()));
+  }
+
+  private static List<Entry> headed(List<Entry> entries, EntryIds ids) {
+    return entries.stream().map(e -> Entries.with(e, ids.header(e.header().note()))).toList();
+  }
+
+  private static List<Entry> withdrawals(List<String> entries, String reason, EntryIds ids) {
+    return entries.stream().<Entry>map(id -> new Entry.Withdrawal(ids.header(reason), id)).toList();
+  }
+
+  /** Shows a new notebook with totals that are close at once, then the exact ones. */
+  private void take(Notebook notebook) {
+    Opened before = workspace.opened().get().orElseThrow();
+    workspace.opened().set(Optional.of(before.with(SeasonStages.with(before.season(), notebook))));
+    workspace.draft().set(Optional.empty());
+    foresee(Computed.State.CLOSE);
+  }
+
+  /** Totals as they are with the entries, and with the draft if there is one. */
+  private void foresee(Computed.State state) {
+    Optional<Opened> opened = workspace.opened().get();
+    if (opened.isEmpty()) {
+      return;
+    }
+    Season season = opened.get().season();
+    Season drafted =
+        workspace
+            .draft()
+            .get()
+            .map(d -> SeasonStages.with(season, SeasonStages.with(season.notebook(), d)))
+            .orElse(season);
+    Optional<Computed> before = workspace.computed().get();
+    Resolution resolution = workspace.resolution().get();
+    tasks.cancel(Lane.SETTLE);
+    tasks.run(
+        Lane.PREVIEW,
+        "Totals",
+        progress -> SeasonStages.close(drafted, resolution, before, state),
+        close -> {
+          workspace.computed().set(Optional.of(close));
+          if (workspace.draft().get().isEmpty()) {
+            settle();
+          }
+        },
+        this::tell);
+  }
+
+  private void settle() {
+    Season season = workspace.opened().get().orElseThrow().season();
+    Resolution resolution = workspace.resolution().get();
+    tasks.run(
+        Lane.SETTLE,
+        "Computing totals",
+        progress -> SeasonStages.settled(season, resolution, progress),
+        settled -> workspace.computed().set(Optional.of(settled)),
+        this::tell);
+  }
+
+  private void tell(Throwable fault) {
+    workspace.notice().set(new Notice(Notice.Weight.FAULT, Faults.words(fault)));
+  }
+}
