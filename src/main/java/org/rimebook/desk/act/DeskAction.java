@@ -1,6 +1,9 @@
 package org.rimebook.desk.act;
 
+import java.awt.EventQueue;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -40,9 +43,28 @@ public final class DeskAction extends AbstractAction {
     return new Builder(group, name, deed);
   }
 
+  /** Whether a key or button may do it now: not while its key is a character being typed. */
+  @Override
+  public boolean accept(Object sender) {
+    return possible.getAsBoolean() && !isTyped();
+  }
+
+  private boolean isTyped() {
+    return EventQueue.getCurrentEvent() instanceof KeyEvent && isPlainKey() && Typing.now();
+  }
+
+  private boolean isPlainKey() {
+    KeyStroke key = key();
+    int withModifier =
+        InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK | InputEvent.META_DOWN_MASK;
+    boolean function = key != null && key.getKeyCode() >= KeyEvent.VK_F1;
+    return key != null && !function && (key.getModifiers() & withModifier) == 0;
+  }
+
   @Override
   public void actionPerformed(ActionEvent event) {
-    if (possible.getAsBoolean()) {
+    // A menu item doesn't ask accept() when its key is pressed.
+    if (accept(event.getSource())) {
       deed.run();
     }
   }
@@ -50,6 +72,11 @@ public final class DeskAction extends AbstractAction {
   /** Enables or disables it by whether it can be done now. */
   public void refresh() {
     setEnabled(possible.getAsBoolean());
+  }
+
+  /** Its key; null when it has none. */
+  public KeyStroke key() {
+    return (KeyStroke) getValue(Action.ACCELERATOR_KEY);
   }
 
   /** The menu it stands in. */
