@@ -3,11 +3,9 @@ package org.rimebook.accumulation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
-import org.rimebook.depth.WireDepths;
 import org.rimebook.record.SeasonRecord;
-import org.rimebook.station.StationSheet;
+import org.rimebook.station.Progress;
 
 /** From a level series and the rulings of the notebook to catch. A pure function. */
 public final class CatchEstimator {
@@ -34,36 +32,26 @@ public final class CatchEstimator {
   private final LevelNodes nodes;
   private final Covariates covariates;
   private final CatchSeries.Builder pieces;
+  private final Progress progress;
 
-  private CatchEstimator(
-      SeasonRecord record,
-      StationSheet sheet,
-      WireDepths depths,
-      LevelSeries level,
-      List<Ruling> rulings) {
-    this.record = record;
-    this.rulings = rulings;
-    this.nodes = NodeBuilder.build(record, level, rulings);
-    this.covariates = Covariates.of(nodes, record, sheet, depths, level);
+  private CatchEstimator(LevelEvidence evidence, Progress progress) {
+    this.record = evidence.record();
+    this.rulings = evidence.rulings();
+    this.progress = progress;
+    progress.step("looking at the level", 0);
+    this.nodes = NodeBuilder.build(record, evidence.level(), rulings);
+    this.covariates = Covariates.of(nodes, evidence);
     this.pieces = new CatchSeries.Builder(record.stampMs(0));
   }
 
   /**
    * Estimates the catch between the first and the last reading.
    *
-   * @param record at least one row
-   * @param sheet the station sheet
-   * @param depths depth by wire and row
-   * @param level the level at some or all rows
-   * @param rulings from {@link Rulings#of}
+   * @param evidence what there is
+   * @param progress hears of it
    */
-  public static Estimate estimate(
-      SeasonRecord record,
-      StationSheet sheet,
-      WireDepths depths,
-      LevelSeries level,
-      List<Ruling> rulings) {
-    return new CatchEstimator(record, sheet, depths, level, rulings).estimate();
+  public static Estimate estimate(LevelEvidence evidence, Progress progress) {
+    return new CatchEstimator(evidence, progress).estimate();
   }
 
   private Estimate estimate() {
@@ -91,9 +79,11 @@ public final class CatchEstimator {
     // Most of a season is dry: before it is known where, all of it tells how noise averages out.
     double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
     double[] raised = Arrays.stream(noise).map(v -> v * before).toArray();
+    progress.step("smoothing the level", 0.1);
     Smoothing smoothing = Smoothing.of(nodes, raised, raised);
     Rounds rounds = new Rounds(noise, smoothing);
     for (int round = 0; round < ROUNDS; round++) {
+      progress.step("learning noise and drift", 0.3 + 0.2 * round);
       rounds.next();
     }
     return rounds.fit();
@@ -128,6 +118,7 @@ public final class CatchEstimator {
     }
 
     Fit fit() {
+      progress.step("trying the answer", 0.75);
       WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
       Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
       // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.

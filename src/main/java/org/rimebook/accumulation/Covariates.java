@@ -42,13 +42,12 @@ final class Covariates {
     this.nodes = nodes;
   }
 
-  static Covariates of(
-      LevelNodes nodes,
-      SeasonRecord record,
-      StationSheet sheet,
-      WireDepths depths,
-      LevelSeries level) {
+  static Covariates of(LevelNodes nodes, LevelEvidence evidence) {
     Covariates covariates = new Covariates(nodes);
+    StationSheet sheet = evidence.sheet();
+    SeasonRecord record = evidence.record();
+    WireDepths depths = evidence.depths();
+    LevelSeries level = evidence.level();
     Optional<Channel> channel = sheet.channel(Channel.AIR_TEMPERATURE);
     if (channel.isPresent()) {
       covariates.addTemperature(

@@ -40,6 +40,11 @@ public final class WireDepths {
     return Screening.ofOrdinal(screening[wire][row]);
   }
 
+  /** Screening of a wire by row; not to be changed. */
+  byte[] screening(int wire) {
+    return screening[wire];
+  }
+
   /** Whether the reading is used. */
   public boolean used(int wire, int row) {
     return screening[wire][row] == 0;
