@@ -24,6 +24,8 @@ public final class SeasonKeeper {
   private final Tasks tasks;
   private final Clock clock;
   private String initials = "";
+  private boolean foreseeing;
+  private boolean again;
 
   /**
    * @param workspace told of what is opened and computed
@@ -34,10 +36,7 @@ public final class SeasonKeeper {
     this.workspace = workspace;
     this.tasks = tasks;
     this.clock = clock;
-    workspace
-        .draft()
-        .watch(
-            draft -> foresee(draft.isPresent() ? Computed.State.FORESEEN : Computed.State.CLOSE));
+    workspace.draft().watch(draft -> workspace.opened().get().ifPresent(opened -> foresee()));
     workspace.resolution().watch(resolution -> workspace.computed().get().ifPresent(this::reprint));
   }
 
@@ -53,8 +52,6 @@ public final class SeasonKeeper {
 
   /** Opens a season folder in the background; strips can be drawn before totals are there. */
   public void open(Path folder) {
-    tasks.cancel(Lane.PREVIEW);
-    tasks.cancel(Lane.SETTLE);
     tasks.run(
         Lane.OPEN,
         "Opening " + folder.getFileName(),
@@ -73,6 +70,11 @@ public final class SeasonKeeper {
   }
 
   private void show(Opened opened) {
+    tasks.cancel(Lane.PREVIEW);
+    tasks.cancel(Lane.SETTLE);
+    foreseeing = false;
+    again = false;
+    workspace.opened().set(Optional.empty());
     workspace.selection().set(Selection.NONE);
     workspace.asked().set(Optional.empty());
     workspace.draft().set(Optional.empty());
@@ -168,47 +170,69 @@ public final class SeasonKeeper {
   /** Shows a new notebook with totals that are close at once, then the exact ones. */
   private void take(Notebook notebook) {
     Opened before = workspace.opened().get().orElseThrow();
-    workspace.opened().set(Optional.of(before.with(SeasonStages.with(before.season(), notebook))));
     workspace.draft().set(Optional.empty());
-    foresee(Computed.State.CLOSE);
+    workspace.opened().set(Optional.of(before.with(before.season().with(notebook))));
+    foresee();
   }
 
-  /** Totals as they are with the entries, and with the draft if there is one. */
-  private void foresee(Computed.State state) {
-    Optional<Opened> opened = workspace.opened().get();
-    if (opened.isEmpty()) {
+  /**
+   * Totals as they are with the entries, and with the draft if there is one. While they are being
+   * computed a further call only marks that they are to be computed once more: work that a moving
+   * hand would replace again and again would never end.
+   */
+  private void foresee() {
+    if (foreseeing) {
+      again = true;
       return;
     }
-    Season season = opened.get().season();
-    Season drafted =
-        workspace
-            .draft()
-            .get()
-            .map(d -> SeasonStages.with(season, SeasonStages.with(season.notebook(), d)))
-            .orElse(season);
     Optional<Computed> before = workspace.computed().get();
-    Resolution resolution = workspace.resolution().get();
+    if (before.isEmpty()) {
+      settle();
+      return;
+    }
+    foreseeing = true;
     tasks.cancel(Lane.SETTLE);
+    Season season = drafted(workspace.opened().get().orElseThrow().season());
+    Resolution resolution = workspace.resolution().get();
+    Computed.State state =
+        workspace.draft().get().isPresent() ? Computed.State.FORESEEN : Computed.State.CLOSE;
     tasks.run(
         Lane.PREVIEW,
         "Totals",
-        progress -> SeasonStages.close(drafted, resolution, before, state),
-        close -> {
-          workspace.computed().set(Optional.of(close));
-          if (workspace.draft().get().isEmpty()) {
-            settle();
-          }
-        },
-        this::tell);
+        progress -> SeasonStages.close(season, resolution, before, state),
+        this::foreseen,
+        fault -> {
+          foreseeing = false;
+          tell(fault);
+        });
+  }
+
+  private void foreseen(Optional<Computed> close) {
+    foreseeing = false;
+    workspace.computed().set(close);
+    if (again) {
+      again = false;
+      foresee();
+    } else if (workspace.draft().get().isEmpty()) {
+      settle();
+    }
+  }
+
+  private Season drafted(Season season) {
+    return workspace
+        .draft()
+        .get()
+        .map(draft -> season.with(SeasonStages.with(season.notebook(), draft)))
+        .orElse(season);
   }
 
   private void settle() {
-    Season season = workspace.opened().get().orElseThrow().season();
+    Opened opened = workspace.opened().get().orElseThrow();
     Resolution resolution = workspace.resolution().get();
     tasks.run(
         Lane.SETTLE,
         "Computing totals",
-        progress -> SeasonStages.settled(season, resolution, progress),
+        progress -> SeasonStages.settled(opened, resolution, progress),
         settled -> workspace.computed().set(Optional.of(settled)),
         this::tell);
   }

@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.rimebook.depth.WireDepthStage;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
-import org.rimebook.season.Progress;
 import org.rimebook.season.Season;
+import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
 /** The stages of a season's computation as the window asks for them; run away from its thread. */
@@ -19,16 +19,8 @@ final class SeasonStages {
   private SeasonStages() {}
 
   static Opened open(Path folder, Progress progress) throws InputException {
-    progress.at("reading the record", 0);
-    Season season = Season.open(folder);
-    progress.at("depth of each wire", 0.8);
-    return new Opened(
-        folder, season, WireDepthStage.of(season.record(), season.sheet(), season.notebook()));
-  }
-
-  /** The same season with another notebook. */
-  static Season with(Season season, Notebook notebook) {
-    return new Season(season.sheet(), season.record(), notebook, season.digests(), season.notes());
+    Season season = Season.open(folder, progress.part(0, 0.7));
+    return new Opened(folder, SeasonDepths.of(season, progress.part(0.7, 1)));
   }
 
   /** A notebook with one more entry, or with one in place of the entry of the same id. */
@@ -39,18 +31,23 @@ final class SeasonStages {
     return new Notebook(history, notebook.notes());
   }
 
-  static Computed settled(Season season, Resolution resolution, Progress progress)
+  /** All of it, with the notebook as it is on disk. */
+  static Computed settled(Opened opened, Resolution resolution, Progress progress)
       throws InputException {
-    progress.at("catch", 0);
-    SeasonResult result = SeasonResult.of(season);
-    progress.at("totals", 0.9);
+    Season onDisk = opened.season().withNotebookIn(opened.folder());
+    SeasonDepths stage = opened.stage().anew(onDisk, progress.part(0, 0.1));
+    SeasonResult result = SeasonResult.of(stage, progress.part(0.1, 0.95));
+    progress.step("totals", 0.95);
     return new Computed(result, result.totals(resolution), Computed.State.SETTLED);
   }
 
-  static Computed close(
-      Season season, Resolution resolution, Optional<Computed> before, Computed.State state)
-      throws InputException {
-    SeasonResult result = SeasonResult.of(season);
-    return new Computed(result, result.totals(resolution), state);
+  /** What is close to it, at once; empty when nothing has been computed yet. */
+  static Optional<Computed> close(
+      Season season, Resolution resolution, Optional<Computed> before, Computed.State state) {
+    return before.map(
+        known -> {
+          SeasonResult result = known.result().anew(season, Progress.NONE);
+          return new Computed(result, result.totals(resolution), state);
+        });
   }
 }

@@ -8,7 +8,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import javax.swing.SwingWorker;
-import org.rimebook.season.Progress;
+import org.rimebook.station.Progress;
 
 /** Tasks on Swing's worker threads. To be used from the event thread. */
 public final class SwingTasks implements Tasks {
@@ -56,14 +56,7 @@ public final class SwingTasks implements Tasks {
 
     @Override
     protected T doInBackground() throws Exception {
-      Progress progress =
-          (stage, share) -> {
-            if (isCancelled()) {
-              throw new CancellationException(task.name());
-            }
-            publish(new Running(task.lane(), task.name(), stage, share, false));
-          };
-      return task.work().run(progress);
+      return task.work().run(new Heard());
     }
 
     @Override
@@ -87,6 +80,18 @@ public final class SwingTasks implements Tasks {
         }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
+      }
+    }
+
+    private final class Heard implements Progress {
+      @Override
+      public void at(String stage, double share) {
+        publish(new Running(task.lane(), task.name(), stage, share, false));
+      }
+
+      @Override
+      public boolean cancelled() {
+        return isCancelled();
       }
     }
   }

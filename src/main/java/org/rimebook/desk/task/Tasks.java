@@ -1,7 +1,7 @@
 package org.rimebook.desk.task;
 
 import java.util.function.Consumer;
-import org.rimebook.season.Progress;
+import org.rimebook.station.Progress;
 
 /**
  * Runs work away from the event thread and brings its result back to it. Work of one lane replaces
