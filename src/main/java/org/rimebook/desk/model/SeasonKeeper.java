@@ -6,12 +6,14 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookLog;
 import org.rimebook.season.Season;
+import org.rimebook.station.Interval;
 import org.rimebook.totals.Resolution;
 
 /**
@@ -52,12 +54,28 @@ public final class SeasonKeeper {
 
   /** Opens a season folder in the background; strips can be drawn before totals are there. */
   public void open(Path folder) {
+    open(folder, this::tell);
+  }
+
+  /**
+   * Opens a season folder in the background.
+   *
+   * @param folder the folder
+   * @param failed told why it can't be opened; what was open before stays open
+   */
+  public void open(Path folder, Consumer<Throwable> failed) {
     tasks.run(
         Lane.OPEN,
         "Opening " + folder.getFileName(),
         progress -> SeasonStages.open(folder, progress),
         this::show,
-        this::tell);
+        failed);
+  }
+
+  /** Closes the season; all entries are on disk as they are. */
+  public void close() {
+    clear();
+    workspace.view().reset(new Interval(0, TimeView.SHORTEST_MS));
   }
 
   private void reprint(Computed now) {
@@ -70,6 +88,13 @@ public final class SeasonKeeper {
   }
 
   private void show(Opened opened) {
+    clear();
+    workspace.view().reset(opened.whole());
+    workspace.opened().set(Optional.of(opened));
+    settle();
+  }
+
+  private void clear() {
     tasks.cancel(Lane.PREVIEW);
     tasks.cancel(Lane.SETTLE);
     foreseeing = false;
@@ -79,9 +104,6 @@ public final class SeasonKeeper {
     workspace.asked().set(Optional.empty());
     workspace.draft().set(Optional.empty());
     workspace.computed().set(Optional.empty());
-    workspace.view().reset(opened.whole());
-    workspace.opened().set(Optional.of(opened));
-    settle();
   }
 
   /** Writes entries as one step that can be undone. Their headers' notes are kept. */
