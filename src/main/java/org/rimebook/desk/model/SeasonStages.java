@@ -11,6 +11,7 @@ import org.rimebook.season.Progress;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
 import org.rimebook.totals.Resolution;
 
 /** The stages of a season's computation as the window asks for them; run away from its thread. */
@@ -29,6 +30,18 @@ final class SeasonStages {
   /** The same season with another notebook. */
   static Season with(Season season, Notebook notebook) {
     return new Season(season.sheet(), season.record(), notebook, season.digests(), season.notes());
+  }
+
+  /** The same season with its notebook's file as it was found. */
+  static Season with(Season season, NotebookFile found) {
+    Season.Digests digests =
+        new Season.Digests(season.digests().record(), season.digests().station(), found.sha256());
+    List<Problem> ofRecord = season.record().provenance().notes();
+    int ofSheet = season.notes().size() - season.notebook().notes().size() - ofRecord.size();
+    List<Problem> notes = new ArrayList<>(season.notes().subList(0, ofSheet));
+    notes.addAll(found.notebook().notes());
+    notes.addAll(ofRecord);
+    return new Season(season.sheet(), season.record(), found.notebook(), digests, notes);
   }
 
   /** A notebook with one more entry, or with one in place of the entry of the same id. */
