@@ -17,7 +17,9 @@ public interface Tasks {
     EXPORT,
     COMPARE,
     EXPLAIN,
-    PREVIEW_FILE
+    PREVIEW_FILE,
+    STRIPS,
+    CATCH
   }
 
   /**
