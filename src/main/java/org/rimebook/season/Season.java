@@ -79,12 +79,41 @@ public record Season(
           new Digests(record.provenance().sha256(), Sha256.hex(station), Sha256.hex(log));
       return new Season(sheet.sheet(), record, notebook, digests, notes);
     } catch (IOException e) {
-      throw new InputException(
-          Problem.inFile(
-              folder.toString(),
-              "can't be read (" + e.getClass().getSimpleName() + ": " + e.getMessage() + ")",
-              "Check that the disk is there and that you may read it"));
+      throw unread(folder, e);
     }
+  }
+
+  private static InputException unread(Path folder, IOException e) {
+    return new InputException(
+        Problem.inFile(
+            folder.toString(),
+            "can't be read (" + e.getClass().getSimpleName() + ": " + e.getMessage() + ")",
+            "Check that the disk is there and that you may read it"));
+  }
+
+  /**
+   * The season under the notebook that is on disk now; sheet and record are kept.
+   *
+   * @param folder the season's folder
+   * @throws InputException when the notebook can't be read
+   */
+  public Season withNotebookIn(Path folder) throws InputException {
+    try {
+      byte[] log = bytesOrNone(folder.resolve(NOTEBOOK_FILE));
+      return with(NotebookReader.read(Utf8.lenient(log), NOTEBOOK_FILE), Sha256.hex(log));
+    } catch (IOException e) {
+      throw unread(folder, e);
+    }
+  }
+
+  private Season with(Notebook other, String sha256) {
+    List<Problem> ofRecord = record.provenance().notes();
+    int ofSheet = notes.size() - notebook.notes().size() - ofRecord.size();
+    List<Problem> all = new ArrayList<>(notes.subList(0, ofSheet));
+    all.addAll(other.notes());
+    all.addAll(ofRecord);
+    return new Season(
+        sheet, record, other, new Digests(digests.record(), digests.station(), sha256), all);
   }
 
   private static byte[] stationBytes(Path folder) throws InputException, IOException {
