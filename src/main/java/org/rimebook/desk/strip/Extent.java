@@ -20,9 +20,7 @@ record Extent(double least, double most) {
   }
 
   Extent and(double value) {
-    return Double.isNaN(value)
-        ? this
-        : new Extent(Math.min(least, value), Math.max(most, value));
+    return Double.isNaN(value) ? this : new Extent(Math.min(least, value), Math.max(most, value));
   }
 
   /** With room above and below, at least so much in all. */

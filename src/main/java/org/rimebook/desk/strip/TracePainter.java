@@ -41,8 +41,7 @@ final class TracePainter {
       return;
     }
     double size = canvas.thick(5);
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setStroke(new BasicStroke(canvas.thick(1)));
     for (int i = columns.firstIndex(); i < columns.endIndex(); i++) {
       double y = canvas.y(series.value(i));
@@ -59,8 +58,7 @@ final class TracePainter {
     Series series = columns.series();
     Path2D.Double path = new Path2D.Double();
     boolean dots = columns.endIndex() - columns.firstIndex() < columns.width() / 8;
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     int before = -1;
     boolean alone = false;
     int from = Math.max(0, columns.firstIndex() - Coverage.MARGIN);
@@ -100,8 +98,7 @@ final class TracePainter {
   }
 
   private void dense(Columns columns) {
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     Series series = columns.series();
     int thick = canvas.thick(LINE);
     graphics.setStroke(new BasicStroke(thick));
