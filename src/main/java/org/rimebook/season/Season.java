@@ -106,14 +106,11 @@ public record Season(
             "Check that the disk is there and that you may read it"));
   }
 
-<<<<<<< HEAD
   /** The season under a notebook that isn't on disk: its digest is empty. */
   public Season with(Notebook other) {
     return with(other, "");
   }
 
-=======
->>>>>>> table
   /**
    * The season under the notebook that is on disk now; sheet and record are kept.
    *
