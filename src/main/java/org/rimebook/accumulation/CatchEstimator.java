@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimebook.depth.Robust;
 import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.Interval;
 import org.rimebook.station.Progress;
 
 /** From a level series and the rulings of the notebook to catch. A pure function. */
@@ -44,6 +45,16 @@ public final class CatchEstimator {
     this.pieces = new CatchSeries.Builder(record.stampMs(0));
   }
 
+  /** Makes pieces of nodes whose catch is known. */
+  private CatchEstimator(LevelEvidence evidence, LevelNodes nodes, long startMs) {
+    this.record = evidence.record();
+    this.rulings = evidence.rulings();
+    this.progress = Progress.NONE;
+    this.nodes = nodes;
+    this.covariates = Covariates.none(nodes);
+    this.pieces = new CatchSeries.Builder(startMs);
+  }
+
   /**
    * Estimates the catch between the first and the last reading.
    *
@@ -58,23 +69,44 @@ public final class CatchEstimator {
     long endMs = record.stampMs(record.size() - 1);
     if (nodes.size() == 0) {
       addBreak(endMs);
-      return new Estimate(pieces.build(0, 0), Optional.empty(), LevelJudgement.none(nodes));
+      return new Estimate(
+          pieces.build(0, 0), Optional.empty(), LevelJudgement.none(nodes), Optional.empty());
     }
-    Fit fit = fit();
-    addBreak(nodes.timeMs()[0]);
-    for (int link = 0; link + 1 < nodes.size(); link++) {
+    CatchBasis basis = basis();
+    Fit fit = basis.fit();
+    CatchSeries series = pieces(fit, 0, nodes.size() - 1, endMs);
+    return new Estimate(series, Optional.of(fit.learnt()), fit.judgement(), Optional.of(basis));
+  }
+
+  /** The catch from where the pieces start to a node, or beyond the last to an instant. */
+  private CatchSeries pieces(Fit fit, int fromNode, int toNode, long endMs) {
+    addBreak(nodes.timeMs()[fromNode]);
+    for (int link = fromNode; link < toNode; link++) {
       addLink(link, fit);
     }
     addBreak(endMs);
-    CatchSeries series = pieces.build(fit.smoothing().driftMm2PerH(), fit.learnt().commonShare());
-    return new Estimate(series, Optional.of(fit.learnt()), fit.judgement());
+    return pieces.build(fit.smoothing().driftMm2PerH(), fit.learnt().commonShare());
+  }
+
+  /**
+   * The catch in part of a season.
+   *
+   * @param evidence what there is
+   * @param nodes nodes of the part
+   * @param fit what is known of them
+   * @param part where it starts and ends: at nodes, or where the record does
+   */
+  static CatchSeries pieces(LevelEvidence evidence, LevelNodes nodes, Fit fit, Interval part) {
+    int from = Math.max(0, nodes.lastAtOrBefore(part.fromMs()));
+    int to = Math.max(0, nodes.lastAtOrBefore(part.toMs()));
+    return new CatchEstimator(evidence, nodes, part.fromMs()).pieces(fit, from, to, part.toMs());
   }
 
   /**
    * Learns noise and drift, and smooths, in turns: what is dry depends on them and they are learnt
    * where it is dry.
    */
-  private Fit fit() {
+  private CatchBasis basis() {
     double[] noise = NodeNoise.varianceMm2(nodes);
     // Most of a season is dry: before it is known where, all of it tells how noise averages out.
     double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
@@ -86,7 +118,7 @@ public final class CatchEstimator {
       progress.step("learning noise and drift", 0.3 + 0.2 * round);
       rounds.next();
     }
-    return rounds.fit();
+    return new CatchBasis(nodes, noise, covariates, rounds.model, rounds.wet, rounds.fit());
   }
 
   /** Noise and drift as they are learnt, round by round. */
@@ -134,20 +166,25 @@ public final class CatchEstimator {
               verdict.varianceFactor(),
               Math.min(1, Math.hypot(verdict.shareLost(), evaporated)));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
-      return new Fit(smoothing, caught, learnt, judgement);
+      return new Fit(corrected, smoothing, caught, learnt, judgement);
     }
   }
 
   /**
    * What the level tells.
    *
+   * @param corrected the level without drift
    * @param smoothing the level smoothed
    * @param caught what fell
    * @param learnt what was learnt on the way
    * @param judgement noise and drift as judged at each time
    */
-  private record Fit(
-      Smoothing smoothing, WetSpells.Catch caught, Learnt learnt, LevelJudgement judgement) {
+  record Fit(
+      LevelNodes corrected,
+      Smoothing smoothing,
+      WetSpells.Catch caught,
+      Learnt learnt,
+      LevelJudgement judgement) {
     CatchSeries.Ends ends(int link) {
       CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
       return new CatchSeries.Ends(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
@@ -11,6 +12,7 @@ import org.rimebook.record.Column;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;
 import org.rimebook.station.StationSheet;
+import org.rimebook.station.Wire;
 
 /**
  * What may move the level at each node without anything falling: the air temperature, which moves
@@ -36,10 +38,16 @@ final class Covariates {
   private final LevelNodes nodes;
   private final List<double[]> columns = new ArrayList<>();
   private final List<String> departures = new ArrayList<>();
+  private final List<Double> mostMm = new ArrayList<>();
   private boolean temperature;
 
   private Covariates(LevelNodes nodes) {
     this.nodes = nodes;
+  }
+
+  /** None. */
+  static Covariates none(LevelNodes nodes) {
+    return new Covariates(nodes);
   }
 
   static Covariates of(LevelNodes nodes, LevelEvidence evidence) {
@@ -59,6 +67,48 @@ final class Covariates {
       }
     }
     return covariates;
+  }
+
+  /**
+   * The covariates of some nodes of a season.
+   *
+   * @param nodes the nodes
+   * @param evidence what there is
+   * @param season the covariates of the season as it was
+   * @param twin of each node, its like in the season or the last before it
+   * @param fresh the nodes at which departures are taken anew; elsewhere the season's hold
+   */
+  static Covariates within(
+      LevelNodes nodes, LevelEvidence evidence, Covariates season, int[] twin, IntPredicate fresh) {
+    Covariates here = new Covariates(nodes);
+    StationSheet sheet = evidence.sheet();
+    if (season.temperature) {
+      Channel channel = sheet.channel(Channel.AIR_TEMPERATURE).orElseThrow();
+      Column celsius = evidence.record().channel(sheet.channels().indexOf(channel));
+      here.addTemperature(evidence.record(), celsius, evidence.level());
+      if (!here.temperature) {
+        double[] held = season.columns.get(0);
+        here.columns.add(Arrays.stream(twin).mapToDouble(t -> held[t]).toArray());
+        here.temperature = true;
+      }
+    }
+    List<String> names = sheet.wires().stream().map(Wire::name).toList();
+    int first = season.temperature ? 1 : 0;
+    for (int d = 0; d < season.departures.size(); d++) {
+      double[] values =
+          here.departures(
+              names.indexOf(season.departures.get(d)), evidence.depths(), evidence.level());
+      boolean known = here.fill(values);
+      double[] column = known ? here.daily(values) : values;
+      double most = season.mostMm.get(d);
+      double[] held = season.columns.get(first + d);
+      for (int i = 0; i < column.length; i++) {
+        boolean anew = known && fresh.test(i);
+        column[i] = anew ? Math.max(-most, Math.min(most, column[i])) : held[twin[i]];
+      }
+      here.columns.add(column);
+    }
+    return here;
   }
 
   /** Whether the first column is the load times the temperature [mm °C]. */
@@ -104,6 +154,22 @@ final class Covariates {
   }
 
   private boolean addDeparture(int wire, WireDepths depths, LevelSeries level) {
+    double[] values = departures(wire, depths, level);
+    boolean known = fill(values);
+    if (known) {
+      double[] daily = daily(values);
+      double[] magnitudes = Arrays.stream(daily).map(Math::abs).toArray();
+      double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
+      for (int i = 0; i < daily.length; i++) {
+        daily[i] = Math.max(-most, Math.min(most, daily[i]));
+      }
+      columns.add(daily);
+      mostMm.add(most);
+    }
+    return known;
+  }
+
+  private double[] departures(int wire, WireDepths depths, LevelSeries level) {
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;
@@ -117,11 +183,7 @@ final class Covariates {
       }
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
-    boolean known = fill(values);
-    if (known) {
-      columns.add(daily(values));
-    }
-    return known;
+    return values;
   }
 
   /**
@@ -131,14 +193,8 @@ final class Covariates {
   private double[] daily(double[] departureMm) {
     double[] hourly = mean(departureMm, HALF_HOUR_MS);
     double[] slow = mean(departureMm, DAY_AND_A_HALF_MS);
-    double[] magnitudes = new double[hourly.length];
     for (int i = 0; i < hourly.length; i++) {
       hourly[i] -= slow[i];
-      magnitudes[i] = Math.abs(hourly[i]);
-    }
-    double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
-    for (int i = 0; i < hourly.length; i++) {
-      hourly[i] = Math.max(-most, Math.min(most, hourly[i]));
     }
     return hourly;
   }

@@ -30,6 +30,31 @@ record Smoothing(
   }
 
   /**
+   * Some nodes smoothed within a season.
+   *
+   * @param level the nodes
+   * @param noise their noise
+   * @param driftMm2PerH variance by which a dry level wanders [mm²/h]
+   * @param bounds what is known where they begin and end
+   */
+  static Smoothing within(
+      LevelNodes level, Noise noise, double driftMm2PerH, SwitchingSmoother.Bounds bounds) {
+    return new Smoothing(
+        SwitchingSmoother.smooth(level, noise.mm2(), new RainStates(driftMm2PerH), bounds),
+        driftMm2PerH,
+        noise.mm2(),
+        noise.instantMm2());
+  }
+
+  /**
+   * Noise by node.
+   *
+   * @param mm2 as it averages out over a quarter of an hour [mm²]
+   * @param instantMm2 the whole of it [mm²]
+   */
+  record Noise(double[] mm2, double[] instantMm2) {}
+
+  /**
    * How well the levels at the ends of a link are known.
    *
    * @param link the link

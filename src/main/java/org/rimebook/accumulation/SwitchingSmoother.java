@@ -1,7 +1,11 @@
 package org.rimebook.accumulation;
 
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Level and rain state together, given all readings of the season: a Kalman filter for each pair of
@@ -39,8 +43,11 @@ final class SwitchingSmoother {
   private final double[] levelMm;
   private final double[] levelMm2;
 
-  private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states) {
+  private final Bounds bounds;
+
+  private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds) {
     int n = nodes.size();
+    this.bounds = bounds;
     this.nodes = nodes;
     this.noiseMm2 = noiseMm2;
     this.states = states;
@@ -62,18 +69,66 @@ final class SwitchingSmoother {
    * @param gain by link: share of the later level's error that the earlier level shares
    * @param levelMm by node: level [mm]
    * @param levelMm2 by node: variance of the level [mm²]
+   * @param marks what it knew on the way
    */
   record Result(
-      double[] catchMm, double[] wet, double[] gain, double[] levelMm, double[] levelMm2) {}
+      double[] catchMm,
+      double[] wet,
+      double[] gain,
+      double[] levelMm,
+      double[] levelMm2,
+      SmootherMarks marks) {}
+
+  /**
+   * What is known where the nodes begin and end, of nodes beyond.
+   *
+   * @param before level and state at the first node, given all up to it
+   * @param after level and state at the last node, given the whole season
+   */
+  record Bounds(Optional<SmootherMarks.State> before, Optional<SmootherMarks.State> after) {
+
+    /** Nodes that are a whole season. */
+    static final Bounds NONE = new Bounds(Optional.empty(), Optional.empty());
+  }
 
   static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states) {
-    SwitchingSmoother smoother = new SwitchingSmoother(nodes, noiseMm2, states);
-    if (nodes.size() > 0) {
-      smoother.filter();
-      smoother.smoothBackwards();
+    return smooth(nodes, noiseMm2, states, Bounds.NONE);
+  }
+
+  static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds) {
+    return new SwitchingSmoother(nodes, noiseMm2, states, bounds).run();
+  }
+
+  private Result run() {
+    if (nodes.size() == 0) {
+      return new Result(catchMm, wet, gain, levelMm, levelMm2, SmootherMarks.NONE);
     }
+    filter();
+    List<SmootherMarks.State> filtered = marks();
+    SmootherMarks.State last = state(nodes.size() - 1);
+    bounds.after().ifPresent(state -> enter(nodes.size() - 1, state));
+    smoothBackwards();
     return new Result(
-        smoother.catchMm, smoother.wet, smoother.gain, smoother.levelMm, smoother.levelMm2);
+        catchMm, wet, gain, levelMm, levelMm2, new SmootherMarks(filtered, marks(), last));
+  }
+
+  private List<SmootherMarks.State> marks() {
+    return IntStream.iterate(0, t -> t < nodes.size(), t -> t + SmootherMarks.EVERY)
+        .mapToObj(this::state)
+        .toList();
+  }
+
+  private SmootherMarks.State state(int t) {
+    return new SmootherMarks.State(
+        Arrays.copyOfRange(mean, t * S, t * S + S),
+        Arrays.copyOfRange(variance, t * S, t * S + S),
+        Arrays.copyOfRange(probability, t * S, t * S + S));
+  }
+
+  private void enter(int t, SmootherMarks.State state) {
+    System.arraycopy(state.meanMm(), 0, mean, t * S, S);
+    System.arraycopy(state.varianceMm2(), 0, variance, t * S, S);
+    System.arraycopy(state.probability(), 0, probability, t * S, S);
   }
 
   private RainStates.Step step(int link) {
@@ -83,6 +138,7 @@ final class SwitchingSmoother {
 
   private void filter() {
     restart(0, nodes.levelMm()[0], noiseMm2[0]);
+    bounds.before().ifPresent(state -> enter(0, state));
     for (int t = 1; t < nodes.size(); t++) {
       switch (nodes.links()[t - 1]) {
         case STEP -> filterStep(t);

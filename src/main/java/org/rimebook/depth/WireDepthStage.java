@@ -20,6 +20,12 @@ import org.rimebook.station.Wire;
  */
 public final class WireDepthStage {
 
+  /**
+   * Rows beside an entry in which a reading's screening may change: what decides whether it is a
+   * spike, where every other reading is missing.
+   */
+  public static final int REACH_ROWS = 2 * SpikeScreen.REACH;
+
   private final ConvertedWires converted;
   private final List<Entry> entries;
 

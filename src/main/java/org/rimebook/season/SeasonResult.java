@@ -2,6 +2,7 @@ package org.rimebook.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.rimebook.accumulation.CatchEstimator;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.accumulation.Estimate;
@@ -12,7 +13,9 @@ import org.rimebook.depth.CalibrationCheck;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireCombiner;
 import org.rimebook.depth.WireDepths;
+import org.rimebook.notebook.Notebook;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Interval;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Evidence;
 import org.rimebook.totals.Resolution;
@@ -27,14 +30,28 @@ public final class SeasonResult {
   private final LevelSeries level;
   private final List<Ruling> rulings;
   private final Estimate estimate;
+  private final Optional<Since> since;
 
   private SeasonResult(
-      SeasonDepths stage, LevelSeries level, List<Ruling> rulings, Estimate estimate) {
+      SeasonDepths stage,
+      LevelSeries level,
+      List<Ruling> rulings,
+      Estimate estimate,
+      Optional<Since> since) {
     this.stage = stage;
     this.level = level;
     this.rulings = rulings;
     this.estimate = estimate;
+    this.since = since;
   }
+
+  /**
+   * What a provisional result goes back to.
+   *
+   * @param full the result computed throughout
+   * @param touched where the provisional one differs from it
+   */
+  private record Since(SeasonResult full, Interval touched) {}
 
   /**
    * Computes a season.
@@ -54,14 +71,14 @@ public final class SeasonResult {
    */
   public static SeasonResult of(SeasonDepths depths, Progress progress) {
     Season season = depths.season();
-    progress.step("combining the wires", 0);
     LevelSeries level =
-        WireCombiner.combine(season.record(), depths.depths(), season.sheet(), season.notebook());
+        WireCombiner.combine(
+            depths.converted(), depths.depths(), season.notebook(), progress.part(0, 0.1));
     List<Ruling> rulings = Rulings.of(season.notebook());
     LevelEvidence evidence =
         new LevelEvidence(season.record(), season.sheet(), depths.depths(), level, rulings);
     Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.1, 1));
-    return new SeasonResult(depths, level, rulings, estimate);
+    return new SeasonResult(depths, level, rulings, estimate, Optional.empty());
   }
 
   /**
@@ -74,6 +91,52 @@ public final class SeasonResult {
    */
   public SeasonResult anew(Season changed, Progress progress) {
     return of(stage.anew(changed, progress.part(0, 0.1)), progress.part(0.1, 1));
+  }
+
+  /**
+   * The same record and sheet under another notebook, computed where that changes something. What
+   * was learnt from the whole season is held as it was in the last result computed throughout, from
+   * which a provisional one is always worked out; so it depends on that and on the notebook alone.
+   * Everything is computed, and the result isn't provisional, when nothing was learnt yet (no level
+   * was usable) or no reading is left about the change.
+   *
+   * @param notebook the other notebook
+   */
+  public SeasonResult revised(Notebook notebook) {
+    if (since.isPresent()) {
+      return since.get().full.revised(notebook);
+    }
+    Season changed = season().with(notebook);
+    Revision revision = new Revision(stage, level, changed);
+    Optional<Interval> where = revision.changed(rulings);
+    if (where.isEmpty()) {
+      return new SeasonResult(revision.stage(), level, rulings, estimate, Optional.empty());
+    }
+    return revision
+        .estimate(evidence(), estimate, where.get())
+        .map(
+            revised ->
+                new SeasonResult(
+                    revision.stage(),
+                    revision.level(),
+                    revision.rulings(),
+                    revised.estimate(),
+                    Optional.of(new Since(this, revised.part()))))
+        .orElseGet(() -> of(stage.anew(changed, Progress.NONE), Progress.NONE));
+  }
+
+  private LevelEvidence evidence() {
+    return new LevelEvidence(season().record(), season().sheet(), depths(), level, rulings);
+  }
+
+  /** Whether it is computed in part only, what was learnt from the whole season being held. */
+  public boolean provisional() {
+    return since.isPresent();
+  }
+
+  /** Where a provisional result may differ from the last that was computed throughout. */
+  public Optional<Interval> touched() {
+    return since.map(Since::touched);
   }
 
   /** The season. */

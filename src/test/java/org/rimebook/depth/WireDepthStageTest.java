@@ -214,7 +214,8 @@ class WireDepthStageTest {
     SeasonRecord empty = Gauges.recordOf(new long[0], 60_000, new double[0]);
     WireDepths depths = stage(empty, Gauges.sheet(1));
     assertThat(depths.size()).isZero();
-    assertThat(WireCombiner.combine(empty, depths, Gauges.sheet(1), Notebook.EMPTY).size())
+    ConvertedWires converted = ConvertedWires.of(empty, Gauges.sheet(1), Progress.NONE);
+    assertThat(WireCombiner.combine(converted, depths, Notebook.EMPTY, Progress.NONE).size())
         .isZero();
   }
 }

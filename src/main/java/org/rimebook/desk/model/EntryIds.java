@@ -5,10 +5,8 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 
@@ -58,12 +56,14 @@ final class EntryIds {
   }
 
   private static String unused(String base, List<Entry> history) {
-    Set<String> taken = new HashSet<>();
-    history.forEach(entry -> taken.add(Steps.stem(entry.header().id())));
     String free = base;
-    for (int number = 2; taken.contains(free); number++) {
+    for (int number = 2; starts(history, free + "."); number++) {
       free = base + "-" + number;
     }
     return free;
+  }
+
+  private static boolean starts(List<Entry> history, String stem) {
+    return history.stream().anyMatch(entry -> entry.header().id().startsWith(stem));
   }
 }

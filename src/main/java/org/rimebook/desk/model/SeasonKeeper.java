@@ -1,17 +1,16 @@
 package org.rimebook.desk.model;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.notebook.Entry;
-import org.rimebook.notebook.Notebook;
-import org.rimebook.notebook.NotebookLog;
 import org.rimebook.season.Season;
+import org.rimebook.station.Interval;
 import org.rimebook.totals.Resolution;
 
 /**
@@ -22,8 +21,7 @@ public final class SeasonKeeper {
 
   private final Workspace workspace;
   private final Tasks tasks;
-  private final Clock clock;
-  private String initials = "";
+  private final StepWriter steps;
   private boolean foreseeing;
   private boolean again;
 
@@ -35,29 +33,45 @@ public final class SeasonKeeper {
   public SeasonKeeper(Workspace workspace, Tasks tasks, Clock clock) {
     this.workspace = workspace;
     this.tasks = tasks;
-    this.clock = clock;
+    this.steps = new StepWriter(workspace, clock);
     workspace.draft().watch(draft -> workspace.opened().get().ifPresent(opened -> foresee()));
     workspace.resolution().watch(resolution -> workspace.computed().get().ifPresent(this::reprint));
   }
 
   /** Initials of whoever writes from now on. */
   public void writer(String newInitials) {
-    initials = newInitials;
+    steps.writer(newInitials);
   }
 
   /** Initials of whoever writes. */
   public String writer() {
-    return initials;
+    return steps.writer();
   }
 
   /** Opens a season folder in the background; strips can be drawn before totals are there. */
   public void open(Path folder) {
+    open(folder, this::tell);
+  }
+
+  /**
+   * Opens a season folder in the background.
+   *
+   * @param folder the folder
+   * @param failed told why it can't be opened; what was open before stays open
+   */
+  public void open(Path folder, Consumer<Throwable> failed) {
     tasks.run(
         Lane.OPEN,
         "Opening " + folder.getFileName(),
         progress -> SeasonStages.open(folder, progress),
         this::show,
-        this::tell);
+        failed);
+  }
+
+  /** Closes the season; all entries are on disk as they are. */
+  public void close() {
+    clear();
+    workspace.view().reset(new Interval(0, TimeView.SHORTEST_MS));
   }
 
   private void reprint(Computed now) {
@@ -70,6 +84,13 @@ public final class SeasonKeeper {
   }
 
   private void show(Opened opened) {
+    clear();
+    workspace.view().reset(opened.whole());
+    workspace.opened().set(Optional.of(opened));
+    settle();
+  }
+
+  private void clear() {
     tasks.cancel(Lane.PREVIEW);
     tasks.cancel(Lane.SETTLE);
     foreseeing = false;
@@ -79,45 +100,53 @@ public final class SeasonKeeper {
     workspace.asked().set(Optional.empty());
     workspace.draft().set(Optional.empty());
     workspace.computed().set(Optional.empty());
-    workspace.view().reset(opened.whole());
-    workspace.opened().set(Optional.of(opened));
-    settle();
   }
 
-  /** Writes entries as one step that can be undone. Their headers' notes are kept. */
-  public void write(List<Entry> entries) {
-    step("", ids -> headed(entries, ids));
+  /**
+   * Writes entries as one step that can be undone. Their headers' notes are kept.
+   *
+   * @return whether they are on disk; if not, the workspace's notice says why
+   */
+  public boolean write(List<Entry> entries) {
+    return step("", (notebook, ids) -> StepWriter.headed(entries, ids));
   }
 
-  /** Changes an entry: withdraws it and writes the new one, as one step. */
-  public void replace(String id, Entry changed) {
-    step(
+  /**
+   * Changes an entry: withdraws it and writes the new one, as one step.
+   *
+   * @return whether that is on disk; not when the entry doesn't count any more
+   */
+  public boolean replace(String id, Entry changed) {
+    return step(
         "",
-        ids -> {
-          List<Entry> both = new ArrayList<>();
-          both.add(new Entry.Withdrawal(ids.header(""), id));
-          both.addAll(headed(List.of(changed), ids));
+        (notebook, ids) -> {
+          List<Entry> both = new ArrayList<>(steps.withdrawals(notebook, List.of(id), "", ids));
+          if (!both.isEmpty()) {
+            both.addAll(StepWriter.headed(List.of(changed), ids));
+          }
           return both;
         });
   }
 
-  /** Withdraws entries as one step, with the reason. */
-  public void withdraw(List<String> ids, String reason) {
-    step("", made -> withdrawals(ids, reason, made));
+  /**
+   * Withdraws entries as one step, with the reason. Withdrawing a withdrawal brings its entry back.
+   *
+   * @return whether that is on disk; not when one of the entries doesn't count any more
+   */
+  public boolean withdraw(List<String> ids, String reason) {
+    return step("", (notebook, made) -> steps.withdrawals(notebook, ids, reason, made));
   }
 
   /** Takes back the last step; nothing when there is none. */
   public void undo() {
-    steps()
-        .flatMap(Steps::undo)
-        .ifPresent(s -> step(Steps.UNDO, ids -> withdrawals(s.entries(), "", ids)));
+    Optional<Steps.Step> seen = steps().flatMap(Steps::undo);
+    step(Steps.UNDO, (notebook, ids) -> steps.reversal(seen, Steps.of(notebook).undo(), ids));
   }
 
   /** Does the step undone last again; nothing when there is none. */
   public void redo() {
-    steps()
-        .flatMap(Steps::redo)
-        .ifPresent(s -> step(Steps.REDO, ids -> withdrawals(s.entries(), "", ids)));
+    Optional<Steps.Step> seen = steps().flatMap(Steps::redo);
+    step(Steps.REDO, (notebook, ids) -> steps.reversal(seen, Steps.of(notebook).redo(), ids));
   }
 
   /** The steps of the open notebook. */
@@ -125,54 +154,17 @@ public final class SeasonKeeper {
     return workspace.opened().get().map(o -> Steps.of(o.season().notebook()));
   }
 
-  private interface Making {
-    List<Entry> entries(EntryIds ids);
-  }
-
-  private void step(String prefix, Making making) {
-    Optional<Opened> now = workspace.opened().get();
-    if (now.isEmpty()) {
-      return;
+  /** Writes a step and shows totals that are close at once, then the exact ones. */
+  private boolean step(String prefix, StepWriter.Making making) {
+    Optional<Opened> before = workspace.opened().get();
+    boolean written = steps.step(prefix, making);
+    if (written) {
+      workspace.draft().set(Optional.empty());
     }
-    Season season = now.get().season();
-    EntryIds.Writer writer = new EntryIds.Writer(initials, clock, season.sheet().utcOffset());
-    List<Entry> made = making.entries(EntryIds.of(prefix, season.notebook(), writer));
-    Path file = now.get().folder().resolve(Season.NOTEBOOK_FILE);
-    List<Entry> history = new ArrayList<>(season.notebook().history());
-    try {
-      for (Entry entry : made) {
-        NotebookLog.append(file, entry, season.sheet().utcOffset());
-        history.add(entry);
-      }
-    } catch (IOException e) {
-      workspace
-          .notice()
-          .set(
-              new Notice(
-                  Notice.Weight.FAULT,
-                  file
-                      + " can't be written to ("
-                      + e.getMessage()
-                      + "): make room or ask for the"
-                      + " right to write there. What you see is what is on disk"));
+    if (!before.equals(workspace.opened().get())) {
+      foresee();
     }
-    take(new Notebook(history, season.notebook().notes()));
-  }
-
-  private static List<Entry> headed(List<Entry> entries, EntryIds ids) {
-    return entries.stream().map(e -> Entries.with(e, ids.header(e.header().note()))).toList();
-  }
-
-  private static List<Entry> withdrawals(List<String> entries, String reason, EntryIds ids) {
-    return entries.stream().<Entry>map(id -> new Entry.Withdrawal(ids.header(reason), id)).toList();
-  }
-
-  /** Shows a new notebook with totals that are close at once, then the exact ones. */
-  private void take(Notebook notebook) {
-    Opened before = workspace.opened().get().orElseThrow();
-    workspace.draft().set(Optional.empty());
-    workspace.opened().set(Optional.of(before.with(before.season().with(notebook))));
-    foresee();
+    return written;
   }
 
   /**

@@ -10,6 +10,7 @@ import org.rimebook.season.Season;
 import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Problem;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
@@ -21,6 +22,18 @@ final class SeasonStages {
   static Opened open(Path folder, Progress progress) throws InputException {
     Season season = Season.open(folder, progress.part(0, 0.7));
     return new Opened(folder, SeasonDepths.of(season, progress.part(0.7, 1)));
+  }
+
+  /** The same season with its notebook's file as it was found. */
+  static Season with(Season season, NotebookFile found) {
+    Season.Digests digests =
+        new Season.Digests(season.digests().record(), season.digests().station(), found.sha256());
+    List<Problem> ofRecord = season.record().provenance().notes();
+    int ofSheet = season.notes().size() - season.notebook().notes().size() - ofRecord.size();
+    List<Problem> notes = new ArrayList<>(season.notes().subList(0, ofSheet));
+    notes.addAll(found.notebook().notes());
+    notes.addAll(ofRecord);
+    return new Season(season.sheet(), season.record(), found.notebook(), digests, notes);
   }
 
   /** A notebook with one more entry, or with one in place of the entry of the same id. */
@@ -46,7 +59,7 @@ final class SeasonStages {
       Season season, Resolution resolution, Optional<Computed> before, Computed.State state) {
     return before.map(
         known -> {
-          SeasonResult result = known.result().anew(season, Progress.NONE);
+          SeasonResult result = known.result().revised(season.notebook());
           return new Computed(result, result.totals(resolution), state);
         });
   }

@@ -3,16 +3,21 @@ package org.rimebook.desk.model;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 
 /**
  * The steps that led to a notebook, read off its history, so that they can be undone and done again
  * after a restart as well as before. Nothing is deleted: undoing a step withdraws its entries,
- * doing it again withdraws those withdrawals. Entries of one step share the stem of their ids;
- * steps that undo or redo carry the name of what they do.
+ * doing it again withdraws those withdrawals. Entries of one step share the stem of their ids and
+ * are numbered; an entry with any other id is a step of its own. A step is taken for an undoing by
+ * its name and by what it withdraws, so that an entry written by hand is never mistaken for one.
  *
  * @param undoable the steps that count, the latest last
  * @param redoable the steps undone since the last new one, the latest undone last
@@ -25,6 +30,10 @@ public record Steps(List<Step> undoable, List<Step> redoable) {
   /** Stem of ids of a doing again. */
   static final String REDO = "redo-";
 
+  /** An id as {@link EntryIds} makes it: stem and number. */
+  private static final Pattern MADE =
+      Pattern.compile("((?:undo-|redo-)?\\d{8}T\\d{6}(?:-.*)?)\\.(\\d+)");
+
   public Steps {
     undoable = List.copyOf(undoable);
     redoable = List.copyOf(redoable);
@@ -33,12 +42,13 @@ public record Steps(List<Step> undoable, List<Step> redoable) {
   /**
    * Entries written together.
    *
-   * @param stem what their ids have in common
    * @param entries ids of the entries to withdraw to undo it, or to do it again
+   * @param marks the entries it wrote when it was first done
    */
-  public record Step(String stem, List<String> entries) {
+  public record Step(List<String> entries, List<Entry> marks) {
     public Step {
       entries = List.copyOf(entries);
+      marks = List.copyOf(marks);
     }
   }
 
@@ -46,15 +56,13 @@ public record Steps(List<Step> undoable, List<Step> redoable) {
   public static Steps of(Notebook notebook) {
     Deque<Step> done = new ArrayDeque<>();
     Deque<Step> undone = new ArrayDeque<>();
-    for (Step step : grouped(notebook.history())) {
-      if (step.stem().startsWith(UNDO) && !done.isEmpty()) {
-        done.removeLast();
-        undone.addLast(step);
-      } else if (step.stem().startsWith(REDO) && !undone.isEmpty()) {
-        undone.removeLast();
-        done.addLast(step);
+    for (List<Entry> group : groups(notebook)) {
+      if (reverses(group, UNDO, done)) {
+        undone.addLast(new Step(ids(group), done.removeLast().marks()));
+      } else if (reverses(group, REDO, undone)) {
+        done.addLast(new Step(ids(group), undone.removeLast().marks()));
       } else {
-        done.addLast(step);
+        done.addLast(new Step(ids(group), group));
         undone.clear();
       }
     }
@@ -71,32 +79,42 @@ public record Steps(List<Step> undoable, List<Step> redoable) {
     return last(redoable);
   }
 
+  /** The entries of a notebook, those written together in one list. */
+  static List<List<Entry>> groups(Notebook notebook) {
+    List<List<Entry>> groups = new ArrayList<>();
+    String next = "";
+    for (Entry entry : notebook.history()) {
+      Matcher made = MADE.matcher(entry.header().id());
+      boolean numbered = made.matches();
+      if (!numbered || !entry.header().id().equals(next)) {
+        groups.add(new ArrayList<>());
+      }
+      List<Entry> group = groups.get(groups.size() - 1);
+      group.add(entry);
+      next = numbered ? made.group(1) + "." + (group.size() + 1) : "";
+    }
+    return groups;
+  }
+
+  private static boolean reverses(List<Entry> group, String prefix, Deque<Step> steps) {
+    if (steps.isEmpty() || !group.get(0).header().id().startsWith(prefix)) {
+      return false;
+    }
+    Set<String> withdrawn = new HashSet<>();
+    for (Entry entry : group) {
+      if (!(entry instanceof Entry.Withdrawal withdrawal)) {
+        return false;
+      }
+      withdrawn.add(withdrawal.entry());
+    }
+    return withdrawn.equals(Set.copyOf(steps.peekLast().entries()));
+  }
+
+  private static List<String> ids(List<Entry> group) {
+    return group.stream().map(entry -> entry.header().id()).toList();
+  }
+
   private static Optional<Step> last(List<Step> steps) {
     return steps.isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
-  }
-
-  private static List<Step> grouped(List<Entry> history) {
-    List<Step> steps = new ArrayList<>();
-    List<String> ids = new ArrayList<>();
-    String stem = "";
-    for (Entry entry : history) {
-      String own = stem(entry.header().id());
-      if (!own.equals(stem) && !ids.isEmpty()) {
-        steps.add(new Step(stem, ids));
-        ids = new ArrayList<>();
-      }
-      stem = own;
-      ids.add(entry.header().id());
-    }
-    if (!ids.isEmpty()) {
-      steps.add(new Step(stem, ids));
-    }
-    return steps;
-  }
-
-  /** An id without the number that tells entries of one step apart. */
-  static String stem(String id) {
-    int dot = id.lastIndexOf('.');
-    return dot < 0 ? id : id.substring(0, dot);
   }
 }

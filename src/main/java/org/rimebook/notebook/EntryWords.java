@@ -1,15 +1,14 @@
-package org.rimebook.command;
+package org.rimebook.notebook;
 
 import java.util.stream.Collectors;
-import org.rimebook.notebook.Entry;
-import org.rimebook.notebook.VisitAction;
 
 /** What an entry of the notebook says, in a line. */
-final class EntryWords {
+public final class EntryWords {
 
   private EntryWords() {}
 
-  static String of(Entry entry) {
+  /** Its id, its kind, what its members say and its note. */
+  public static String of(Entry entry) {
     String note = entry.header().note();
     String particulars = particulars(entry);
     return entry.header().id()
@@ -19,7 +18,8 @@ final class EntryWords {
         + (note.isEmpty() ? "" : ": " + note);
   }
 
-  private static String particulars(Entry entry) {
+  /** What its members say, for example wires and reason; empty when the kind says all. */
+  public static String particulars(Entry entry) {
     if (entry instanceof Entry.BadInterval bad) {
       String wires =
           bad.wires().isEmpty()

@@ -1,4 +1,4 @@
-package org.rimebook.command;
+package org.rimebook.season.why;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
