@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Progress;
-import org.rimebook.station.RecordLayout;
 import org.rimebook.station.StationSheet;
 
 /**
@@ -33,7 +32,7 @@ public final class ConvertedWires {
    * @param progress hears of it
    */
   public static ConvertedWires of(SeasonRecord record, StationSheet sheet, Progress progress) {
-    double hertzPerUnit = hertzPerUnit(sheet.layout());
+    double hertzPerUnit = sheet.layout().hertzPerUnit();
     DepthRange range = DepthRange.of(sheet.gauge());
     int count = sheet.wires().size();
     List<ConvertedWire> wires =
@@ -50,13 +49,6 @@ public final class ConvertedWires {
                 })
             .toList();
     return new ConvertedWires(record, sheet, wires);
-  }
-
-  /** What one unit of a wire's column stands for [Hz]. */
-  private static double hertzPerUnit(RecordLayout layout) {
-    return layout.frequencyKind() == RecordLayout.FrequencyKind.COUNTS
-        ? 1 / layout.gateS().orElseThrow()
-        : 1;
   }
 
   /** The readings. */
