@@ -19,7 +19,6 @@ public final class Cloud {
     ALL
   }
 
-
   private final Grid grid;
   private final int[] cell;
   private final int[] count;
