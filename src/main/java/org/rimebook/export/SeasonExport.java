@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.rimebook.season.Progress;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.Totals;
 
@@ -35,11 +35,11 @@ public final class SeasonExport {
   public static Totals write(
       SeasonResult result, Resolution resolution, Path folder, Progress progress)
       throws IOException {
-    progress.at("totals", 0.1);
+    progress.step("totals", 0.1);
     Totals totals = result.totals(resolution);
-    progress.at("tables", 0.4);
+    progress.step("tables", 0.4);
     Map<String, String> texts = texts(result, totals);
-    progress.at("files", 0.8);
+    progress.step("files", 0.8);
     OutputFolder.write(folder, texts);
     return totals;
   }

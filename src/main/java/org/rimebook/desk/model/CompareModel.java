@@ -11,12 +11,12 @@ import org.rimebook.notebook.EntryDifference;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookComparison;
 import org.rimebook.notebook.NotebookLog;
-import org.rimebook.season.Progress;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Problem;
+import org.rimebook.station.Progress;
 import org.rimebook.station.Wire;
 import org.rimebook.totals.DayDifference;
 import org.rimebook.totals.Resolution;
@@ -116,7 +116,7 @@ public final class CompareModel {
 
   private static Theirs read(Season season, Path file, Resolution resolution, Progress progress)
       throws InputException {
-    progress.at("reading the other notebook", 0);
+    progress.step("reading the other notebook", 0);
     Notebook notebook;
     try {
       notebook = NotebookLog.read(file);
@@ -134,9 +134,9 @@ public final class CompareModel {
               "holds no entry that can be read",
               "Choose the notebook.jsonl of the same season"));
     }
-    progress.at("catch by the other notebook", 0.1);
-    SeasonResult result = SeasonResult.of(SeasonStages.with(season, notebook));
-    progress.at("totals by the other notebook", 0.9);
+    progress.step("catch by the other notebook", 0.1);
+    SeasonResult result = SeasonResult.of(season.with(notebook));
+    progress.step("totals by the other notebook", 0.9);
     return new Theirs(
         file, notebook, new Computed(result, result.totals(resolution), Computed.State.SETTLED));
   }

@@ -6,11 +6,11 @@ import java.util.Optional;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.export.SeasonExport;
-import org.rimebook.season.Progress;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
 /**
@@ -134,11 +134,11 @@ public final class ExportModel {
 
   private static Path write(SeasonResult result, Wanted wanted, Progress progress)
       throws InputException {
-    progress.at("reading the notebook", 0);
+    progress.step("reading the notebook", 0);
     Season onDisk = result.season().withNotebookIn(wanted.season());
     boolean same = onDisk.digests().equals(result.season().digests());
     if (!same) {
-      progress.at("computing with the notebook on disk", 0.05);
+      progress.step("computing with the notebook on disk", 0.05);
     }
     SeasonResult exact = same ? result : SeasonResult.of(onDisk);
     try {
