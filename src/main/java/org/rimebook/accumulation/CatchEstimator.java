@@ -70,12 +70,12 @@ public final class CatchEstimator {
     if (nodes.size() == 0) {
       addBreak(endMs);
       return new Estimate(
-          pieces.build(0, 0), Optional.empty(), LevelJudgement.none(nodes), Optional.empty());
+          pieces.build(0, 0), Optional.empty(), () -> LevelJudgement.none(nodes), Optional.empty());
     }
     CatchBasis basis = basis();
     Fit fit = basis.fit();
     CatchSeries series = pieces(fit, 0, nodes.size() - 1, endMs);
-    return new Estimate(series, Optional.of(fit.learnt()), fit.judgement(), Optional.of(basis));
+    return new Estimate(series, Optional.of(fit.learnt()), fit::judgement, Optional.of(basis));
   }
 
   /** The catch from where the pieces start to a node, or beyond the last to an instant. */
