@@ -63,19 +63,21 @@ public final class WireDepthStage {
    *
    * @param converted the wires' depths
    * @param before the depths as they were
-   * @param notebook differs from the one they were made with by what it says of these rows
-   * @param rows first row and the row after the last
+   * @param notebook the other notebook
+   * @param rows where it leaves out other readings, see {@link #differing}
    */
   public static WireDepths revised(
-      ConvertedWires converted, WireDepths before, Notebook notebook, RowRange rows) {
+      ConvertedWires converted, WireDepths before, Notebook notebook, Optional<RowRange> rows) {
     WireDepthStage stage = new WireDepthStage(converted, notebook);
     byte[][] screening = new byte[converted.wires().size()][];
     for (int wire = 0; wire < screening.length; wire++) {
-      screening[wire] =
-          stage.screen(
-              new WireScreening(
-                  converted, wire, before.screening(wire), rows.fromRow(), rows.toRow()),
-              wire);
+      screening[wire] = before.screening(wire);
+      if (rows.isPresent()) {
+        WireScreening about =
+            new WireScreening(
+                converted, wire, screening[wire], rows.get().fromRow(), rows.get().toRow());
+        screening[wire] = stage.screen(about, wire);
+      }
     }
     return stage.depths(screening);
   }

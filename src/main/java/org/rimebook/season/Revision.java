@@ -45,11 +45,7 @@ final class Revision {
   private void revise() {
     Optional<RowRange> judged =
         WireDepthStage.differing(before.converted(), before.season().notebook(), season.notebook());
-    if (judged.isPresent()) {
-      depths =
-          WireDepthStage.revised(
-              before.converted(), before.depths(), season.notebook(), judged.get());
-    }
+    depths = WireDepthStage.revised(before.converted(), before.depths(), season.notebook(), judged);
     Optional<RowRange> screened =
         judged.flatMap(rows -> depths.differing(before.depths(), about(rows)));
     Optional<RowRange> rows = hull(visited(), screened);
