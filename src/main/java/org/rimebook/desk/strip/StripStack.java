@@ -36,8 +36,11 @@ public final class StripStack extends JComponent implements StackGeometry {
   private final transient EndLabels labels = new EndLabels();
   private final transient List<Overlay> overlays = new CopyOnWriteArrayList<>();
   private final transient List<Runnable> listeners = new CopyOnWriteArrayList<>();
+  private final transient List<Runnable> contentListeners = new CopyOnWriteArrayList<>();
   private final transient StackNavigation navigation;
   private final transient StackActions actions;
+  private final GoTo goTo;
+  private final StripsPanel stripsPanel;
 
   /**
    * @param workspace what is shown
@@ -48,8 +51,12 @@ public final class StripStack extends JComponent implements StackGeometry {
     setOpaque(true);
     setFocusable(true);
     updateUI();
-    this.strips = new Strips(workspace, tasks, this::changed);
+    this.strips = new Strips(workspace, tasks, this::renewed);
     this.navigation = new StackNavigation(workspace, this);
+    this.goTo = new GoTo(workspace.view(), this);
+    this.stripsPanel = new StripsPanel(workspace, this);
+    add(goTo);
+    add(stripsPanel);
     this.actions = new StackActions(workspace, this);
     workspace.view().visible().watch(visible -> changed());
     workspace.strips().watch(settings -> changed());
@@ -98,11 +105,29 @@ public final class StripStack extends JComponent implements StackGeometry {
 
   @Override
   public void updateUI() {
+    super.updateUI();
     setBackground(Look.paper());
     if (picture != null) {
       picture.spoil();
     }
     repaint();
+  }
+
+  @Override
+  public void doLayout() {
+    Rectangle plots = plots();
+    Dimension date = goTo.getPreferredSize();
+    goTo.setBounds(
+        plots.x + Look.px(8),
+        plots.y + plots.height - date.height - Look.px(8),
+        date.width,
+        date.height);
+    Dimension panel = stripsPanel.getPreferredSize();
+    stripsPanel.setBounds(
+        plots.x + plots.width - panel.width - Look.px(8),
+        plots.y + Look.px(24),
+        panel.width,
+        panel.height);
   }
 
   @Override
@@ -130,6 +155,16 @@ public final class StripStack extends JComponent implements StackGeometry {
         getSize(), strips.shown().stream().map(s -> s.setting().share()).toList());
   }
 
+  /** The field to go to a date. */
+  GoTo goTo() {
+    return goTo;
+  }
+
+  /** Chooses the strips. */
+  StripsPanel stripsPanel() {
+    return stripsPanel;
+  }
+
   Strips strips() {
     return strips;
   }
@@ -149,12 +184,20 @@ public final class StripStack extends JComponent implements StackGeometry {
     return workspace.opened().get().map(o -> o.season().sheet().utcOffset()).orElse(ZoneOffset.UTC);
   }
 
+  /** Told whenever other lines are drawn. */
+  void addContentListener(Runnable listener) {
+    contentListeners.add(listener);
+  }
+
+  private void renewed() {
+    changed();
+    contentListeners.forEach(Runnable::run);
+  }
+
   private void changed() {
     picture.spoil();
     repaint();
-    if (listeners != null) {
-      listeners.forEach(Runnable::run);
-    }
+    listeners.forEach(Runnable::run);
   }
 
   @Override

@@ -45,6 +45,15 @@ final class TimeRuler {
     }
   }
 
+  /** Draws the coarser row alone, and its lines. */
+  void months(Graphics2D graphics) {
+    graphics.setFont(Look.text(0.85));
+    FontMetrics metrics = graphics.getFontMetrics();
+    lines(graphics, plots, ticks.lower(), Look.hairline());
+    graphics.setColor(Look.muted());
+    lower(graphics, metrics, plots.y + plots.height + Look.px(3) + metrics.getAscent());
+  }
+
   /** Draws the two rows under the plots. */
   void paint(Graphics2D graphics) {
     graphics.setFont(Look.text(0.92));
@@ -58,11 +67,11 @@ final class TimeRuler {
       int left = Math.min(at - width / 2, plots.x + plots.width + StackLayout.right() - width);
       Numbers.draw(graphics, tick.words(), left, upper);
     }
+    graphics.setColor(Look.ink());
     lower(graphics, metrics, upper + metrics.getHeight());
   }
 
   private void lower(Graphics2D graphics, FontMetrics metrics, int y) {
-    graphics.setColor(Look.ink());
     List<TimeTicks.Tick> row = ticks.lower();
     for (int i = 0; i < row.size(); i++) {
       TimeTicks.Tick tick = row.get(i);

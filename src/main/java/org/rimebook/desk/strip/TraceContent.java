@@ -58,7 +58,8 @@ final class TraceContent implements Content {
     return all.isEmpty() ? all : all.padded(0.06, scale.leastSpan());
   }
 
-  private static Extent extent(Columns columns) {
+  /** The values in columns. */
+  static Extent extent(Columns columns) {
     Extent extent = Extent.NONE;
     for (int column = 0; column < columns.width(); column++) {
       if (columns.holds(column)) {
