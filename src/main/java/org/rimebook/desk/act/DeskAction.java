@@ -1,5 +1,6 @@
 package org.rimebook.desk.act;
 
+import java.awt.EventQueue;
 import java.awt.event.ActionEvent;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
@@ -42,7 +43,7 @@ public final class DeskAction extends AbstractAction {
 
   @Override
   public void actionPerformed(ActionEvent event) {
-    if (possible.getAsBoolean()) {
+    if (possible.getAsBoolean() && !Typing.isUnderWay(EventQueue.getCurrentEvent())) {
       deed.run();
     }
   }

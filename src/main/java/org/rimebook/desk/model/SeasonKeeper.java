@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.Notebook;
 import org.rimebook.season.Season;
 import org.rimebook.totals.Resolution;
 
@@ -151,12 +152,7 @@ public final class SeasonKeeper {
       return;
     }
     Season season = opened.get().season();
-    Season drafted =
-        workspace
-            .draft()
-            .get()
-            .map(d -> SeasonStages.with(season, SeasonStages.with(season.notebook(), d)))
-            .orElse(season);
+    Season drafted = drafted(season);
     Optional<Computed> before = workspace.computed().get();
     Resolution resolution = workspace.resolution().get();
     tasks.cancel(Lane.SETTLE);
@@ -171,6 +167,17 @@ public final class SeasonKeeper {
           }
         },
         this::tell);
+  }
+
+  private Season drafted(Season season) {
+    Notebook notebook = season.notebook();
+    for (Entry further : workspace.furtherDrafts().get()) {
+      notebook = SeasonStages.with(notebook, further);
+    }
+    Optional<Entry> draft = workspace.draft().get();
+    return draft.isEmpty()
+        ? season
+        : SeasonStages.with(season, SeasonStages.with(notebook, draft.get()));
   }
 
   private void settle() {
