@@ -211,11 +211,12 @@ public final class SeasonKeeper {
   }
 
   private Notebook drafted(Notebook notebook) {
-    return workspace
-        .draft()
-        .get()
-        .map(draft -> SeasonStages.with(notebook, draft))
-        .orElse(notebook);
+    Notebook drafted = notebook;
+    for (Entry further : workspace.furtherDrafts().get()) {
+      drafted = SeasonStages.with(drafted, further);
+    }
+    Optional<Entry> draft = workspace.draft().get();
+    return draft.isEmpty() ? notebook : SeasonStages.with(drafted, draft.get());
   }
 
   private void settle() {
