@@ -95,6 +95,14 @@ public final class SunMark {
     return List.copyOf(days);
   }
 
+  /** An hour of the day, 0 to 23, on each of the days behind it. */
+  public List<Interval> hourOfDays(int hour) {
+    return days.stream()
+        .map(day -> day.fromMs() + hour * HOUR_MS)
+        .map(fromMs -> new Interval(fromMs, fromMs + HOUR_MS))
+        .toList();
+  }
+
   /** Wires. */
   public int wires() {
     return sumMm.length;
