@@ -24,8 +24,7 @@ final class Dividers {
    */
   Dividers keep(String name, JSplitPane pane, double first) {
     places.watch(known -> place(pane, known.getOrDefault(name, first)));
-    SwingUtilities.invokeLater(
-        () -> place(pane, places.get().getOrDefault(name, first)));
+    SwingUtilities.invokeLater(() -> place(pane, places.get().getOrDefault(name, first)));
     pane.addPropertyChangeListener(
         JSplitPane.DIVIDER_LOCATION_PROPERTY, change -> remember(name, pane));
     pane.addPropertyChangeListener("ancestor", change -> place(pane, share(name, first)));

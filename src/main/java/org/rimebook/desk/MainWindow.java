@@ -40,8 +40,7 @@ final class MainWindow {
   private final Workspace workspace = new Workspace();
   private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
   private final Memory memory =
-      new MemoryFile(
-          StateFolder.here().resolve(MemoryFile.NAME), writing, workspace.notice()::set);
+      new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, workspace.notice()::set);
   private final ActionBook book = new ActionBook();
   private final JFrame frame;
   private final StartScreen start;

@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -49,7 +50,7 @@ final class SeasonPane extends JPanel {
     this.workspace = workspace;
     this.stack = new StripStack(workspace, tasks);
     Marking marking = new Marking(workspace, keeper);
-    this.marks = new MarkDesk(marking, stack, stack::wireAt, stack);
+    this.marks = new MarkDesk(marking, stack, place -> OptionalInt.empty(), stack);
     stack.addMouseListener(marks.gesture());
     stack.addMouseMotionListener(marks.gesture());
     stack.addOverlay(marks.gesture());

@@ -29,7 +29,7 @@ final class StatusLine extends JPanel {
   private final JLabel work = new JLabel();
   private final JProgressBar bar = new JProgressBar(0, 1000);
   private final JButton cancel = new JButton("Cancel");
-  private final Timer later = new Timer(LONG_MS, event -> show());
+  private final Timer later = new Timer(LONG_MS, event -> refresh());
 
   StatusLine(Workspace workspace, Tasks tasks) {
     super(new MigLayout("insets 4 16 4 16, hidemode 3", "[grow, fill][][]8[120!]8[]"));
@@ -50,7 +50,7 @@ final class StatusLine extends JPanel {
     cancel.addActionListener(event -> longest().ifPresent(r -> tasks.cancel(r.lane())));
     workspace.notice().follow(this::tell);
     tasks.watch(this::hear);
-    show();
+    refresh();
   }
 
   private void tell(Notice notice) {
@@ -72,14 +72,14 @@ final class StatusLine extends JPanel {
       if (running.isEmpty()) {
         later.stop();
       }
-      show();
+      refresh();
     } else {
       boolean first = running.isEmpty();
       running.put(heard.lane(), heard);
       if (first) {
         later.restart();
       } else if (work.isVisible()) {
-        show();
+        refresh();
       }
     }
   }
@@ -88,7 +88,7 @@ final class StatusLine extends JPanel {
     return running.values().stream().findFirst();
   }
 
-  private void show() {
+  private void refresh() {
     boolean any = longest().isPresent() && !later.isRunning();
     longest().ifPresent(this::show);
     work.setVisible(any);

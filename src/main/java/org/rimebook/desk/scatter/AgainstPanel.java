@@ -217,8 +217,7 @@ public final class AgainstPanel extends JPanel implements BrushControl.Listener 
     if (!isOpen() || now.isEmpty()) {
       return;
     }
-    Interval within =
-        controls.inViewOnly() ? workspace.view().visible().get() : now.get().whole();
+    Interval within = controls.inViewOnly() ? workspace.view().visible().get() : now.get().whole();
     maker.ask(
         new Asked(
             now.get(),
@@ -235,7 +234,8 @@ public final class AgainstPanel extends JPanel implements BrushControl.Listener 
     made.pair()
         .ifPresentOrElse(
             scatter -> pair.show(new ScatterScene(made, scatter, ScatterScene.Kind.PAIR)),
-            () -> pair.showNothing("Two wires are set against each other here; this gauge has one."));
+            () ->
+                pair.showNothing("Two wires are set against each other here; this gauge has one."));
     if (made.sun().filter(sun -> !sun.days().isEmpty()).isPresent()) {
       hours.show(made);
     } else {

@@ -10,9 +10,9 @@ import org.rimebook.desk.model.against.Cloud;
 import org.rimebook.desk.model.against.Grid;
 
 /**
- * Draws the cells of a cloud: readings used as squares, the darker the more there are, and as larger
- * ones where they are alone; readings left out as crosses; selected ones as lozenges. What lies
- * outside the plot is an arrowhead at its edge.
+ * Draws the cells of a cloud: readings used as squares, the darker the more there are, and as
+ * larger ones where they are alone; readings left out as crosses; selected ones as lozenges. What
+ * lies outside the plot is an arrowhead at its edge.
  */
 final class CloudPainter {
 
@@ -53,8 +53,7 @@ final class CloudPainter {
     double scale = StrictMath.log1p(cloud.most());
     for (int i = 0; i < cloud.size(); i++) {
       double full = StrictMath.log1p(cloud.count(i)) / scale;
-      graphics.setColor(
-          Look.faint(colour, strength * (FAINTEST + (1 - FAINTEST) * full)));
+      graphics.setColor(Look.faint(colour, strength * (FAINTEST + (1 - FAINTEST) * full)));
       if (cloud.outside(i)) {
         arrowhead(cloud, i);
       } else {
