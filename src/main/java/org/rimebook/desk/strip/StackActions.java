@@ -45,7 +45,7 @@ final class StackActions {
                 .when(view::canGoForward)
                 .done(),
             action("Go to a date", "control G", () -> stack.goTo().toggle()),
-            action("Choose the strips", "control T", () -> stack.stripsPanel().toggle()),
+            action("Choose the strips", "S", () -> stack.stripsPanel().toggle()),
             action("Catch accumulated, by hours or by days", "C", this::nextForm),
             action("Axes fit what is in view, or stay", "F", this::fitAll));
     view.visible().watch(visible -> all.forEach(DeskAction::refresh));
