@@ -66,7 +66,7 @@ final class SeasonPane extends JPanel {
     sideways = split(JSplitPane.HORIZONTAL_SPLIT, upAndDown, side, 0.76);
     new Dividers(views.dividers()).keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
     add(sideways);
-    add(marks.bar(), BorderLayout.SOUTH);
+    add(new MarkSpace(marks.bar(), workspace), BorderLayout.SOUTH);
     workspace.drawer().follow(this::show);
     workspace.asked().follow(asked -> card(side, asked.isPresent() ? WHY : NOTEBOOK));
   }
