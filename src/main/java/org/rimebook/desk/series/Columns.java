@@ -18,6 +18,7 @@ public final class Columns {
   private int[] last = new int[0];
   private double[] least = new double[0];
   private double[] most = new double[0];
+  private boolean[] joined = new boolean[0];
 
   /** Columns of a series; none until it is looked at. */
   public Columns(Pyramid pyramid) {
@@ -37,27 +38,48 @@ public final class Columns {
       last = new int[columns];
       least = new double[columns];
       most = new double[columns];
+      joined = new boolean[columns];
     }
     Series series = pyramid.series();
     firstIndex = series.firstAtOrAfter(stretch.fromMs());
     endIndex = series.firstAtOrAfter(stretch.toMs(), firstIndex, series.size());
     int from = firstIndex;
+    int taken = (endIndex - firstIndex) / Math.max(1, columns);
+    int before = -1;
     for (int column = 0; column < columns; column++) {
-      int to = column == columns - 1 ? endIndex : edge(stretch, column + 1, from);
+      int to = column == columns - 1 ? endIndex : edge(stretch, column + 1, from, taken);
       fill(column, from, to);
+      if (first[column] >= 0) {
+        joined[column] = before >= 0 && series.joins(before, first[column]);
+        before = last[column];
+      }
+      taken = to - from;
       from = to;
     }
   }
 
-  private int edge(Interval stretch, int column, int from) {
+  /**
+   * The first reading of a column, looked for outwards from where it lies when a column takes as
+   * many readings as the one before: mostly next to it, which saves the memory the most reads.
+   */
+  private int edge(Interval stretch, int column, int from, int taken) {
+    Series series = pyramid.series();
     long edgeMs = stretch.fromMs() - Math.floorDiv(-column * stretch.lengthMs(), (long) width);
+    int low = Math.min(endIndex, from + taken);
+    int high = low;
     int step = 1;
-    int low = from;
-    while (low + step < endIndex && pyramid.series().timeMs(low + step) < edgeMs) {
-      low += step;
+    while (low > from && series.timeMs(low - 1) >= edgeMs) {
+      high = low - 1;
+      low = Math.max(from, low - step);
       step *= 2;
     }
-    return pyramid.series().firstAtOrAfter(edgeMs, low, Math.min(endIndex, low + step));
+    step = 1;
+    while (high < endIndex && series.timeMs(high) < edgeMs) {
+      low = high + 1;
+      high = Math.min(endIndex, high + step);
+      step *= 2;
+    }
+    return series.firstAtOrAfter(edgeMs, low, high);
   }
 
   private void fill(int column, int from, int to) {
@@ -108,6 +130,11 @@ public final class Columns {
   /** The last reading with a value in a column; -1 when there is none. */
   public int last(int column) {
     return last[column];
+  }
+
+  /** Whether a line may be drawn to a column that holds a value from the one before that does. */
+  public boolean joined(int column) {
+    return joined[column];
   }
 
   /** The least value in a column; positive infinity when there is none. */

@@ -21,7 +21,11 @@ final class Coverage {
       if (!columns.holds(column)) {
         continue;
       }
-      if (before >= 0 && series.joins(before, columns.first(column))) {
+      boolean joined =
+          beforeColumn >= 0
+              ? columns.joined(column)
+              : before >= 0 && series.joins(before, columns.first(column));
+      if (joined) {
         covered.set(Math.max(0, beforeColumn), column);
       }
       covered.set(column);

@@ -19,10 +19,6 @@ record Extent(double least, double most) {
     return new Extent(Math.min(least, other.least), Math.max(most, other.most));
   }
 
-  Extent and(double value) {
-    return Double.isNaN(value) ? this : new Extent(Math.min(least, value), Math.max(most, value));
-  }
-
   /** With room above and below, at least so much in all. */
   Extent padded(double share, double atLeast) {
     double room = Math.max(share * (most - least), (atLeast - (most - least)) / 2);

@@ -60,13 +60,13 @@ final class TraceContent implements Content {
 
   /** The values in columns. */
   static Extent extent(Columns columns) {
-    Extent extent = Extent.NONE;
+    double least = Extent.NONE.least();
+    double most = Extent.NONE.most();
     for (int column = 0; column < columns.width(); column++) {
-      if (columns.holds(column)) {
-        extent = extent.and(new Extent(columns.least(column), columns.most(column)));
-      }
+      least = Math.min(least, columns.least(column));
+      most = Math.max(most, columns.most(column));
     }
-    return extent;
+    return new Extent(least, most);
   }
 
   @Override

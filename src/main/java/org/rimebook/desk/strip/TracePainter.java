@@ -110,7 +110,7 @@ final class TracePainter {
       }
       int top = canvas.row(columns.most(column));
       int bottom = canvas.row(columns.least(column));
-      if (before >= 0 && series.joins(columns.last(before), columns.first(column))) {
+      if (before >= 0 && columns.joined(column)) {
         int from = canvas.row(series.value(columns.last(before)));
         if (before == column - 1) {
           top = Math.min(top, from);
