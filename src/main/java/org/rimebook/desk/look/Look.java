@@ -4,8 +4,6 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
-import java.awt.font.TextAttribute;
-import java.util.Map;
 import javax.swing.UIManager;
 
 /**
@@ -89,7 +87,7 @@ public final class Look {
 
   /** Bold text at a share of the normal size. */
   public static Font bold(double share) {
-    return text(share).deriveFont(Map.of(TextAttribute.WEIGHT, TextAttribute.WEIGHT_SEMIBOLD));
+    return text(share).deriveFont(Font.BOLD);
   }
 
   /** Pixels of a length given at 100 %. */

@@ -33,16 +33,22 @@ public final class EntryHistory {
   /** Its lines in the order they happened; none for an id the notebook doesn't have. */
   public static List<String> of(Notebook notebook, String id, EntryTimes times) {
     EntryHistory story = new EntryHistory(notebook, times);
-    Optional.ofNullable(story.places.get(id)).map(story.history::get).ifPresent(story::tell);
+    Optional.ofNullable(story.places.get(id))
+        .map(story.history::get)
+        .ifPresent(entry -> story.tell(entry, true));
     return List.copyOf(story.lines.values());
   }
 
-  private void tell(Entry entry) {
+  private void tell(Entry entry, boolean asked) {
     Optional<Entry> before = predecessor(entry);
-    before.ifPresent(this::tell);
-    String deed = before.isPresent() ? "changed to: " : "written: ";
-    line(entry, deed + said(entry));
+    before.ifPresent(earlier -> tell(earlier, false));
+    String deed = before.isPresent() ? "changed to" : "written";
+    line(entry, deed + (asked ? asTold(before.isPresent()) : ": " + said(entry)));
     withdrawals(entry, true);
+  }
+
+  private static String asTold(boolean changed) {
+    return changed ? " this" : "";
   }
 
   /** Withdrawals of an entry take it away, those of a withdrawal bring it back, and so on. */

@@ -19,6 +19,7 @@ import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.EdgeDrag;
 import org.rimebook.desk.model.EdgeDrag.Edge;
 import org.rimebook.desk.model.EntryWords;
+import org.rimebook.desk.model.LaneSpan;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.strip.StackGeometry;
 import org.rimebook.notebook.Entry;
@@ -71,7 +72,7 @@ public final class EntryLane extends JComponent {
 
   @Override
   public Dimension getPreferredSize() {
-    int rows = Math.max(2, layout.rows());
+    int rows = Math.min(LaneSpan.MOST_ROWS, layout.rows() + 1);
     return new Dimension(0, rows * (LaneLayout.rowHeight() + Look.px(2)) + Look.px(4));
   }
 

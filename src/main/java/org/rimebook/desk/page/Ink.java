@@ -8,6 +8,8 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Shape;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.rimebook.desk.look.Look;
 
@@ -100,5 +102,22 @@ final class Ink {
             : new BasicStroke(width * 1.2f));
     graphics.setColor(colour);
     graphics.draw(shape);
+  }
+
+  /** The words in lines that fit; a word longer than a line stands alone. */
+  static List<String> wrapped(String words, FontMetrics metrics, int room) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : words.split("\\s+")) {
+      String longer = line.length() == 0 ? word : line + " " + word;
+      if (line.length() > 0 && metrics.stringWidth(longer) > room) {
+        lines.add(line.toString());
+        line = new StringBuilder(word);
+      } else {
+        line = new StringBuilder(longer);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
   }
 }
