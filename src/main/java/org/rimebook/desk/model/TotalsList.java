@@ -3,6 +3,7 @@ package org.rimebook.desk.model;
 import static org.rimebook.station.Words.counted;
 
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ public final class TotalsList {
 
   private final Workspace workspace;
   private final Watched<TotalsChoice> choice = new Watched<>(TotalsChoice.FIRST);
-  private final Watched<List<TotalsRow>> rows = new Watched<>(List.of());
+  private final Watched<Shown> shown = new Watched<>(new Shown(List.of()));
   private final TotalsSource source = new TotalsSource();
   private List<Integer> order = List.of();
   private TotalsChoice ordered = TotalsChoice.FIRST;
@@ -41,9 +42,23 @@ public final class TotalsList {
     return choice;
   }
 
-  /** The rows in their order. */
-  public Watched<List<TotalsRow>> rows() {
-    return rows;
+  /** The rows; told of each time totals are made, changed or not. */
+  public Watched<Shown> shown() {
+    return shown;
+  }
+
+  /** Rows in their order. Two are never equal: to compare thousands of rows costs a frame. */
+  public static final class Shown {
+    private final List<TotalsRow> rows;
+
+    private Shown(List<TotalsRow> rows) {
+      this.rows = rows;
+    }
+
+    /** The rows in their order. */
+    public List<TotalsRow> rows() {
+      return rows;
+    }
   }
 
   /** What stands in the cells. */
@@ -54,7 +69,7 @@ public final class TotalsList {
     return new TotalsText(
         choice.get().scale(),
         resolution,
-        new ShortTime(sheet.map(StationSheet::utcOffset).orElse(java.time.ZoneOffset.UTC)),
+        new ShortTime(sheet.map(StationSheet::utcOffset).orElse(ZoneOffset.UTC)),
         sheet.map(s -> s.dayStartsAt().equals(LocalTime.MIDNIGHT)).orElse(true));
   }
 
@@ -74,7 +89,7 @@ public final class TotalsList {
   }
 
   private String changes() {
-    long changed = rows.get().stream().filter(TotalsRow::changed).count();
+    long changed = shown.get().rows().stream().filter(TotalsRow::changed).count();
     return ": "
         + (changed == 0 ? "no row changes" : counted(changed, choice.get().scale().unit()))
         + (changed == 0 ? "" : changed == 1 ? " changes" : " change");
@@ -97,7 +112,7 @@ public final class TotalsList {
       source.forget();
       order = List.of();
       orderedOf = 0;
-      rows.set(List.of());
+      shown.set(new Shown(List.of()));
       return;
     }
     List<TotalsRow> all = source.rows(computed.get(), choice.get().scale());
@@ -110,12 +125,12 @@ public final class TotalsList {
       ordered = choice.get();
       orderedOf = all.size();
     }
-    rows.set(order.stream().map(all::get).toList());
+    shown.set(new Shown(order.stream().map(all::get).toList()));
   }
 
   /** The rows that share time with what is selected. */
   public List<Integer> selected(Selection selection) {
-    List<TotalsRow> now = rows.get();
+    List<TotalsRow> now = shown.get().rows();
     return IntStream.range(0, now.size())
         .filter(i -> touches(selection.intervals(), now.get(i).total()))
         .boxed()

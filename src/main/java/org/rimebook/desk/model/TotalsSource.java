@@ -14,6 +14,8 @@ import org.rimebook.totals.Totals;
 /** All rows of a scale by time, each beside what it was when totals were last settled. */
 final class TotalsSource {
 
+  private static final double SEEN_MM = 0.01;
+
   private Optional<Computed> settled = Optional.empty();
   private Optional<Computed> monthsOf = Optional.empty();
   private List<MonthTotal> months = List.of();
@@ -57,10 +59,27 @@ final class TotalsSource {
     List<TotalsRow> rows = new ArrayList<>(now.size());
     for (int i = 0; i < now.size(); i++) {
       TotalRow row = now.get(i);
-      boolean changed = compare && !row.equals(before.get(i));
+      boolean changed = compare && row != before.get(i) && differs(row, before.get(i));
       rows.add(new TotalsRow(row, changed ? Optional.of(before.get(i)) : Optional.empty(), ""));
     }
     return rows;
+  }
+
+  /**
+   * Whether a reader would see another total. Every entry changes what is learnt of the whole
+   * season a little, and with it the last digits of every uncertainty; that marks no row.
+   */
+  private static boolean differs(TotalRow now, TotalRow before) {
+    return !now.catchUnits().equals(before.catchUnits())
+        || now.quality() != before.quality()
+        || Math.abs(mm(now) - mm(before)) > SEEN_MM
+        || !now.accumulatedSinceMs().equals(before.accumulatedSinceMs())
+        || !now.wires().equals(before.wires())
+        || !now.reasons().equals(before.reasons());
+  }
+
+  private static double mm(TotalRow row) {
+    return row.uncertaintyMm().orElse(0);
   }
 
   private List<TotalsRow> months(Computed computed) {

@@ -25,12 +25,19 @@ public final class WhyModel {
     this.workspace = workspace;
     this.tasks = tasks;
     workspace.asked().follow(asked -> renew());
-    workspace.computed().watch(computed -> renew());
+    workspace.computed().watch(this::renewUnlessForeseen);
   }
 
   /** The explanation; empty when nothing is asked or it isn't there yet. */
   public Watched<Optional<Explanation>> explanation() {
     return explanation;
+  }
+
+  /** An explanation is read, not watched: it waits until the entry being made is made. */
+  private void renewUnlessForeseen(Optional<Computed> computed) {
+    if (computed.map(c -> c.state() != Computed.State.FORESEEN).orElse(true)) {
+      renew();
+    }
   }
 
   private void renew() {

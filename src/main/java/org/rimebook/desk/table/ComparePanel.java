@@ -98,7 +98,8 @@ public final class ComparePanel extends JPanel {
 
   private JPanel head() {
     JPanel head =
-        new JPanel(new MigLayout("insets 4 8 4 8, gap 8, hidemode 3", "[][grow, fill, 0:0]"));
+        new JPanel(
+            new MigLayout("insets 4 8 4 8, gap 8, hidemode 3", "[][grow, fill, 0:0][][][][]"));
     JButton choose = new JButton("Choose a notebook…");
     choose.addActionListener(event -> choose());
     cancel.addActionListener(event -> model.cancel());
@@ -110,7 +111,7 @@ public final class ComparePanel extends JPanel {
     bar.getAccessibleContext().setAccessibleName("How far the comparison is");
     cancel.setVisible(false);
     head.add(choose);
-    head.add(summary);
+    head.add(summary, "wmin 0");
     head.add(bar, "w 160!");
     head.add(cancel);
     head.add(takeOver);
@@ -153,8 +154,8 @@ public final class ComparePanel extends JPanel {
 
   private List<PlainTable.Part<EntryDifference>> parts() {
     return List.of(
-        new PlainTable.Part<>("Time", 224, false, d -> text().span(d)),
-        new PlainTable.Part<>("How they differ", 176, false, d -> d.kind().words()),
+        new PlainTable.Part<>("Time", 264, false, d -> text().span(d)),
+        new PlainTable.Part<>("How they differ", 168, false, d -> d.kind().words()),
         new PlainTable.Part<>("Mine", 160, false, d -> text().side(d, d.mine())),
         new PlainTable.Part<>("Theirs", 160, false, d -> text().side(d, d.theirs())));
   }

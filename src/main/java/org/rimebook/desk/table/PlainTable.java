@@ -81,6 +81,12 @@ final class PlainTable<T> extends JTable {
         });
   }
 
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBackground(Look.paper());
+  }
+
   /** Shows these rows; the same one stays chosen where it is still there. */
   void show(List<T> shown) {
     if (shown.equals(rows.rows)) {

@@ -1,5 +1,7 @@
 package org.rimebook.desk.table;
 
+import java.awt.Insets;
+import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import org.rimebook.desk.look.Look;
 
@@ -11,13 +13,12 @@ final class Prose extends JTextArea {
   private Prose(String words, boolean quiet) {
     super(words);
     this.quiet = quiet;
+    setForeground(quiet ? Look.muted() : Look.ink());
     setEditable(false);
     setFocusable(false);
     setOpaque(false);
     setLineWrap(true);
     setWrapStyleWord(true);
-    setBorder(null);
-    updateUI();
   }
 
   static Prose of(String words) {
@@ -32,6 +33,8 @@ final class Prose extends JTextArea {
   @Override
   public void updateUI() {
     super.updateUI();
+    setBorder(BorderFactory.createEmptyBorder());
+    setMargin(new Insets(0, 0, 0, 0));
     setFont(Look.text(1));
     setForeground(quiet ? Look.muted() : Look.ink());
   }

@@ -5,6 +5,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JTable;
@@ -36,23 +37,42 @@ final class RowsTable extends JTable {
     for (TotalsColumn column : TotalsColumn.values()) {
       TableColumn shown = getColumnModel().getColumn(column.ordinal());
       shown.setPreferredWidth(Look.px(width(column)));
+      shown.setMinWidth(Look.px(shrinks(column) ? 56 : width(column)));
       shown.setHeaderRenderer(new Heading(heading, column.figures()));
     }
   }
 
   private static int width(TotalsColumn column) {
     return switch (column) {
-      case START -> 136;
-      case CATCH -> 80;
+      case START -> 132;
+      case CATCH, COMPLETE -> 92;
       case UNCERTAINTY -> 72;
-      case QUALITY -> 100;
-      case COMPLETE -> 88;
-      case WIRES -> 136;
+      case QUALITY -> 98;
+      case WIRES, REASONS -> 144;
       case SINCE -> 136;
-      case ADJUSTED -> 96;
+      case ADJUSTED -> 104;
       case PHASE -> 64;
-      case REASONS -> 240;
     };
+  }
+
+  /** Words may be cut, as hovering shows them whole; figures never. */
+  private static boolean shrinks(TotalsColumn column) {
+    return column == TotalsColumn.WIRES
+        || column == TotalsColumn.SINCE
+        || column == TotalsColumn.REASONS;
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBackground(Look.paper());
+  }
+
+  /** Brings a row into view, in the upper third unless it is there already. */
+  void reveal(int row) {
+    if (!getVisibleRect().contains(getCellRect(row, 0, true))) {
+      anchor(row, -getVisibleRect().height / 3);
+    }
   }
 
   @Override
@@ -61,8 +81,14 @@ final class RowsTable extends JTable {
     if (row < 0) {
       return null;
     }
-    List<String> more = rows.text().more(rows.row(row));
-    return more.isEmpty() ? null : Html.lines(more);
+    List<String> lines = new ArrayList<>();
+    int column = columnAtPoint(event.getPoint());
+    if (column >= 0 && shrinks(TotalsColumn.values()[column])) {
+      lines.add(rows.getValueAt(row, column));
+    }
+    lines.addAll(rows.text().more(rows.row(row)));
+    lines.removeIf(String::isEmpty);
+    return lines.isEmpty() ? null : Html.lines(lines);
   }
 
   @Override

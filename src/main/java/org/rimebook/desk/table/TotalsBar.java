@@ -37,8 +37,7 @@ final class TotalsBar extends JPanel {
     add(resolutions(workspace));
     add(standing, "pushx, growx, wmin 0, gapleft 8");
     standing.getAccessibleContext().setAccessibleName("How the totals stand");
-    list.rows().follow(rows -> stand());
-    workspace.computed().watch(computed -> stand());
+    list.shown().follow(rows -> stand());
   }
 
   private void stand() {

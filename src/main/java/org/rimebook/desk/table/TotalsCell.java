@@ -65,7 +65,6 @@ final class TotalsCell extends DefaultTableCellRenderer {
     }
     int left = pad;
     if (column == TotalsColumn.START) {
-      left += pad;
       drawChange(g);
     } else if (column == TotalsColumn.QUALITY) {
       int size = Look.px(10);
@@ -81,9 +80,9 @@ final class TotalsCell extends DefaultTableCellRenderer {
       double size = Look.px(7);
       double middle = getHeight() / 2.0;
       Path2D wedge = new Path2D.Double();
-      wedge.moveTo(Look.px(4), middle - size / 2);
-      wedge.lineTo(Look.px(4) + size, middle);
-      wedge.lineTo(Look.px(4), middle + size / 2);
+      wedge.moveTo(Look.px(1), middle - size / 2);
+      wedge.lineTo(Look.px(1) + size * 0.7, middle);
+      wedge.lineTo(Look.px(1), middle + size / 2);
       wedge.closePath();
       Color before = g.getColor();
       g.setColor(Look.accent());

@@ -67,7 +67,7 @@ public final class TotalsTable extends JPanel {
     add(new TotalsBar(workspace, list), BorderLayout.NORTH);
     add(scroll, BorderLayout.CENTER);
     bind();
-    list.rows().follow(this::show);
+    list.shown().follow(shown -> show(shown.rows()));
     workspace.selection().follow(this::follow);
     table
         .getSelectionModel()
@@ -219,7 +219,7 @@ public final class TotalsTable extends JPanel {
     }
     int first = mark(selection);
     if (first >= 0) {
-      table.scrollRectToVisible(table.getCellRect(first, 0, true));
+      table.reveal(first);
     }
     refresh();
   }

@@ -2,6 +2,7 @@ package org.rimebook.desk.table;
 
 import static org.rimebook.station.Words.text;
 
+import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
@@ -32,13 +33,9 @@ record WhyLine(
     } else if (line instanceof Line.Detail detail) {
       return row("[72!]8[grow, fill]", new JLabel(), Prose.quiet(detail.words()));
     } else if (line instanceof Line.Part part) {
-      return row("[72!]8[grow, fill]", amount(part.amount()), Prose.of(part.words()));
+      return row("[72!, fill]8[grow, fill]", amount(part.amount()), Prose.of(part.words()));
     } else if (line instanceof Line.OfWire wire) {
-      return row(
-          "[22!]4[64::, sg wire]8[grow, fill]",
-          new Sample(number(wire)),
-          new JLabel(wire.wire()),
-          Prose.of(wire.words()));
+      return wire(wire);
     } else if (line instanceof Line.OfSpan about) {
       return about(about);
     } else if (line instanceof Line.OfPiece piece) {
@@ -49,8 +46,13 @@ record WhyLine(
     throw new IllegalArgumentException("no component for " + line);
   }
 
-  private int number(Line.OfWire wire) {
-    return Math.max(0, wires.indexOf(wire.wire()));
+  private JComponent wire(Line.OfWire line) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 0 0, wrap 2", "[22!]8[grow, fill]"));
+    row.setOpaque(false);
+    row.add(new Sample(Math.max(0, wires.indexOf(line.wire()))), "top");
+    row.add(Prose.of(line.wire()), "wmin 0");
+    row.add(Prose.quiet(line.words()), "skip 1, wmin 0");
+    return row;
   }
 
   private static JPanel row(String columns, JComponent... parts) {
@@ -79,7 +81,7 @@ record WhyLine(
   private JComponent piece(Line.OfPiece piece) {
     Link link =
         Link.to(time.span(piece.span()), "Goes to this time", () -> toSpan.accept(piece.span()));
-    JPanel column = new JPanel(new MigLayout("insets 0, gap 0 0", "[72!]8[grow, fill]"));
+    JPanel column = new JPanel(new MigLayout("insets 0, gap 0 0", "[72!, fill]8[grow, fill]"));
     column.setOpaque(false);
     column.add(amount(text("%.3f mm", piece.catchMm())), "top");
     column.add(link, "grow 0, align left, wmin 0, wrap");
@@ -114,7 +116,7 @@ record WhyLine(
 
     Sample(int wire) {
       this.wire = wire;
-      setPreferredSize(new java.awt.Dimension(Look.px(22), Look.px(17)));
+      setPreferredSize(new Dimension(Look.px(22), Look.px(17)));
     }
 
     @Override

@@ -29,7 +29,7 @@ public final class WhyPanel extends JPanel {
   private final WhyModel model;
   private final JLabel title = new JLabel();
   private final Column body =
-      new Column(new MigLayout("insets 0 16 16 16, gap 16 0, wrap 2", "[88!][grow, fill]"));
+      new Column(new MigLayout("insets 0 16 16 16, gap 16 0, wrap 2", "[88!][grow, fill, 0:0]"));
   private final JScrollPane scroll = new JScrollPane(body);
   private Optional<Interval> shown = Optional.empty();
 
@@ -66,7 +66,7 @@ public final class WhyPanel extends JPanel {
     JButton close = new JButton("Close");
     close.setToolTipText("Closes this page (Escape)");
     close.addActionListener(event -> close());
-    head.add(title);
+    head.add(title, "wmin 0");
     head.add(go);
     head.add(close);
     return head;
@@ -91,7 +91,7 @@ public final class WhyPanel extends JPanel {
           Prose.quiet(
               "Double-click a total, or press W on it, to see the readings, wires and entries"
                   + " behind it."),
-          "spanx");
+          "spanx, growx, wmin 0");
     } else {
       lay(explanation.get());
     }
