@@ -70,12 +70,12 @@ public final class CatchEstimator {
     if (nodes.size() == 0) {
       addBreak(endMs);
       return new Estimate(
-          pieces.build(0, 0), Optional.empty(), LevelJudgement.none(nodes), Optional.empty());
+          pieces.build(0, 0), Optional.empty(), () -> LevelJudgement.none(nodes), Optional.empty());
     }
     CatchBasis basis = basis();
     Fit fit = basis.fit();
     CatchSeries series = pieces(fit, 0, nodes.size() - 1, endMs);
-    return new Estimate(series, Optional.of(fit.learnt()), fit.judgement(), Optional.of(basis));
+    return new Estimate(series, Optional.of(fit.learnt()), fit::judgement, Optional.of(basis));
   }
 
   /** The catch from where the pieces start to a node, or beyond the last to an instant. */
@@ -111,12 +111,10 @@ public final class CatchEstimator {
     // Most of a season is dry: before it is known where, all of it tells how noise averages out.
     double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
     double[] raised = Arrays.stream(noise).map(v -> v * before).toArray();
-    progress.step("smoothing the level", 0.1);
-    Smoothing smoothing = Smoothing.of(nodes, raised, raised);
+    Smoothing smoothing = Smoothing.of(nodes, raised, raised, progress.part(0.1, 0.3));
     Rounds rounds = new Rounds(noise, smoothing);
     for (int round = 0; round < ROUNDS; round++) {
-      progress.step("learning noise and drift", 0.3 + 0.2 * round);
-      rounds.next();
+      rounds.next(progress.part(0.3 + 0.2 * round, 0.5 + 0.2 * round));
     }
     return new CatchBasis(nodes, noise, covariates, rounds.model, rounds.wet, rounds.fit());
   }
@@ -136,13 +134,14 @@ public final class CatchEstimator {
       this.smoothing = smoothing;
     }
 
-    void next() {
+    void next(Progress part) {
+      part.step("learning noise and drift", 0);
       wet = smoothing.result().wet();
       model = DriftModel.fit(nodes, covariates, noise, wet);
       corrected = nodes.at(model.corrected(wet));
       correlation = NoiseCorrelation.factor(corrected, noise, wet);
       whole = NoiseCorrelation.whole(corrected, noise, wet);
-      smoothing = Smoothing.of(corrected, times(correlation), times(whole));
+      smoothing = Smoothing.of(corrected, times(correlation), times(whole), part.part(0.2, 1));
     }
 
     private double[] times(double factor) {
@@ -150,9 +149,10 @@ public final class CatchEstimator {
     }
 
     Fit fit() {
-      progress.step("trying the answer", 0.75);
+      progress.step("following the rain", 0.7);
       WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
-      Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
+      Rehearsal.Verdict verdict =
+          Rehearsal.of(corrected, smoothing, caught.caughtMm(), progress.part(0.75, 0.95));
       // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.
       double caughtMm = Math.max(1e-9, Arrays.stream(caught.caughtMm()).sum());
       double evaporated = model.wetDoubtMm(wet) / caughtMm / Math.sqrt(3);

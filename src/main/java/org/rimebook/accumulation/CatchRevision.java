@@ -87,7 +87,7 @@ public final class CatchRevision {
             new Estimate(
                 estimate.series().with(series),
                 estimate.learnt(),
-                estimate.judgement().with(stretch.fit.judgement()),
+                () -> estimate.judgement().with(stretch.fit.judgement()),
                 Optional.empty());
         return Optional.of(new Revised(joined, part.get()));
       }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.rimebook.station.Progress;
 
 /**
  * Level and rain state together, given all readings of the season: a Kalman filter for each pair of
@@ -22,6 +23,11 @@ final class SwitchingSmoother {
 
   /** Variance of the rise over a gap, where any amount may have fallen [mm²]. */
   private static final double GAP_VARIANCE_MM2 = 1e4;
+
+  /** Nodes between two words on progress: some milliseconds. */
+  private static final int PROGRESS_NODES = 1 << 13;
+
+  private static final String WORDS = "smoothing the level";
 
   private final LevelNodes nodes;
   private final double[] noiseMm2;
@@ -44,6 +50,7 @@ final class SwitchingSmoother {
   private final double[] levelMm2;
 
   private final Bounds bounds;
+  private Progress progress = Progress.NONE;
 
   private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds) {
     int n = nodes.size();
@@ -91,12 +98,11 @@ final class SwitchingSmoother {
     static final Bounds NONE = new Bounds(Optional.empty(), Optional.empty());
   }
 
-  static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states) {
-    return smooth(nodes, noiseMm2, states, Bounds.NONE);
-  }
-
-  static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds) {
-    return new SwitchingSmoother(nodes, noiseMm2, states, bounds).run();
+  static Result smooth(
+      LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds, Progress progress) {
+    SwitchingSmoother smoother = new SwitchingSmoother(nodes, noiseMm2, states, bounds);
+    smoother.progress = progress;
+    return smoother.run();
   }
 
   private Result run() {
@@ -140,6 +146,9 @@ final class SwitchingSmoother {
     restart(0, nodes.levelMm()[0], noiseMm2[0]);
     bounds.before().ifPresent(state -> enter(0, state));
     for (int t = 1; t < nodes.size(); t++) {
+      if (t % PROGRESS_NODES == 0) {
+        progress.step(WORDS, 0.7 * t / nodes.size());
+      }
       switch (nodes.links()[t - 1]) {
         case STEP -> filterStep(t);
         case GAP, LATE -> filterGap(t);
@@ -231,6 +240,9 @@ final class SwitchingSmoother {
     int last = nodes.size() - 1;
     describe(last);
     for (int t = last - 1; t >= 0; t--) {
+      if (t % PROGRESS_NODES == 0) {
+        progress.step(WORDS, 1 - 0.3 * t / nodes.size());
+      }
       switch (nodes.links()[t]) {
         case STEP -> smoothStep(t);
         case GAP, LATE -> {

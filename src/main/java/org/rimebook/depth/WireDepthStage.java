@@ -1,7 +1,9 @@
 package org.rimebook.depth;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -61,21 +63,75 @@ public final class WireDepthStage {
    *
    * @param converted the wires' depths
    * @param before the depths as they were
-   * @param notebook differs from the one they were made with by what it says of these rows
-   * @param rows first row and the row after the last
+   * @param notebook the other notebook
+   * @param rows where it leaves out other readings, see {@link #differing}
    */
   public static WireDepths revised(
-      ConvertedWires converted, WireDepths before, Notebook notebook, RowRange rows) {
+      ConvertedWires converted, WireDepths before, Notebook notebook, Optional<RowRange> rows) {
     WireDepthStage stage = new WireDepthStage(converted, notebook);
     byte[][] screening = new byte[converted.wires().size()][];
     for (int wire = 0; wire < screening.length; wire++) {
-      screening[wire] =
-          stage.screen(
-              new WireScreening(
-                  converted, wire, before.screening(wire), rows.fromRow(), rows.toRow()),
-              wire);
+      screening[wire] = before.screening(wire);
+      if (rows.isPresent()) {
+        WireScreening about =
+            new WireScreening(
+                converted, wire, screening[wire], rows.get().fromRow(), rows.get().toRow());
+        screening[wire] = stage.screen(about, wire);
+      }
     }
     return stage.depths(screening);
+  }
+
+  /**
+   * The rows between the first and the last in which a wire is left out by one notebook and not, or
+   * not for the same kind of entry, by another; empty when there is none.
+   *
+   * @param converted the wires' depths
+   */
+  public static Optional<RowRange> differing(
+      ConvertedWires converted, Notebook one, Notebook other) {
+    WireDepthStage some = new WireDepthStage(converted, one);
+    WireDepthStage others = new WireDepthStage(converted, other);
+    BitSet differing = some.visited();
+    differing.xor(others.visited());
+    for (Wire wire : converted.sheet().wires()) {
+      BitSet bad = some.bad(wire.name());
+      bad.xor(others.bad(wire.name()));
+      differing.or(bad);
+    }
+    return differing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RowRange(differing.nextSetBit(0), differing.length()));
+  }
+
+  private BitSet visited() {
+    BitSet rows = new BitSet();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.ServiceVisit visit) {
+        set(rows, visit.interval());
+      }
+    }
+    return rows;
+  }
+
+  private BitSet bad(String wire) {
+    BitSet rows = new BitSet();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.BadInterval bad && covers(bad, wire)) {
+        set(rows, bad.interval());
+      }
+    }
+    return rows;
+  }
+
+  private static boolean covers(Entry.BadInterval bad, String wire) {
+    return bad.wires().isEmpty() || bad.wires().contains(wire);
+  }
+
+  private void set(BitSet rows, Interval interval) {
+    SeasonRecord record = converted.record();
+    rows.set(
+        record.firstRowAtOrAfter(interval.fromMs()), record.firstRowAtOrAfter(interval.toMs()));
   }
 
   private byte[] screen(WireScreening screening, int wire) {
@@ -87,8 +143,7 @@ public final class WireDepthStage {
     }
     String name = converted.sheet().wires().get(wire).name();
     for (Entry entry : entries) {
-      if (entry instanceof Entry.BadInterval bad
-          && (bad.wires().isEmpty() || bad.wires().contains(name))) {
+      if (entry instanceof Entry.BadInterval bad && covers(bad, name)) {
         leaveOut(screening, bad.interval(), Screening.BAD_INTERVAL);
       }
     }

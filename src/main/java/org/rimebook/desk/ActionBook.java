@@ -19,14 +19,16 @@ final class ActionBook {
 
   void add(List<DeskAction> more) {
     for (DeskAction action : more) {
-      boolean taken =
-          action.key() != null
-              && actions.stream().anyMatch(other -> action.key().equals(other.key()));
-      if (taken) {
-        throw new IllegalStateException("two actions have the key of " + action.name());
-      }
+      actions.stream()
+          .filter(other -> action.key() != null && action.key().equals(other.key()))
+          .forEach(other -> refuse(action, other));
       actions.add(action);
     }
+  }
+
+  private static void refuse(DeskAction action, DeskAction other) {
+    throw new IllegalStateException(
+        "\"" + action.name() + "\" and \"" + other.name() + "\" have the same key");
   }
 
   List<DeskAction> all() {

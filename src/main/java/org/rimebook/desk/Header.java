@@ -5,6 +5,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.SeasonHeadline;
 import org.rimebook.desk.model.Workspace;
 
 /** The line at the top: which season this is and what it comes to. */
@@ -22,19 +23,18 @@ final class Header extends JPanel {
     workspace
         .opened()
         .follow(opened -> name.setText(opened.map(o -> o.season().sheet().name()).orElse(" ")));
+    workspace.opened().watch(opened -> tell(workspace));
+    workspace.computed().watch(computed -> tell(workspace));
     name.getAccessibleContext().setAccessibleName("Station");
     answer.getAccessibleContext().setAccessibleName("Season's catch");
-    state.getAccessibleContext().setAccessibleName("State of the totals");
+    state.getAccessibleContext().setAccessibleName("Sign-off");
+    dress();
   }
 
-  /** What the season comes to, in words. */
-  void answer(String words) {
-    answer.setText(words);
-  }
-
-  /** Whether it is signed off, being computed, or changed. */
-  void state(String words) {
-    state.setText(words);
+  private void tell(Workspace workspace) {
+    SeasonHeadline headline = SeasonHeadline.of(workspace);
+    answer.setText(headline.total());
+    state.setText(headline.signOff());
   }
 
   @Override

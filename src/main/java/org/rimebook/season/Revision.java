@@ -1,6 +1,5 @@
 package org.rimebook.season;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,7 +23,6 @@ final class Revision {
   private final SeasonDepths before;
   private final Season season;
   private final SeasonRecord record;
-  private final List<Entry> differing;
   private WireDepths depths;
   private LevelSeries level;
   private Optional<Interval> changed;
@@ -40,29 +38,17 @@ final class Revision {
     this.record = season.record();
     this.depths = before.depths();
     this.level = level;
-    List<Entry> was = before.season().notebook().inForce();
-    List<Entry> is = season.notebook().inForce();
-    this.differing = new ArrayList<>(was);
-    differing.removeAll(is);
-    List<Entry> added = new ArrayList<>(is);
-    added.removeAll(was);
-    differing.addAll(added);
     this.changed = Optional.empty();
     revise();
   }
 
   private void revise() {
-    Optional<RowRange> entered = rows(differing.stream().filter(Revision::leavesOut));
-    if (entered.isEmpty()) {
-      return;
-    }
-    depths =
-        WireDepthStage.revised(
-            before.converted(), before.depths(), season.notebook(), entered.get());
-    Optional<RowRange> visited =
-        rows(differing.stream().filter(entry -> entry instanceof Entry.ServiceVisit));
-    Optional<RowRange> screened = depths.differing(before.depths(), about(entered.get()));
-    Optional<RowRange> rows = hull(visited, screened);
+    Optional<RowRange> judged =
+        WireDepthStage.differing(before.converted(), before.season().notebook(), season.notebook());
+    depths = WireDepthStage.revised(before.converted(), before.depths(), season.notebook(), judged);
+    Optional<RowRange> screened =
+        judged.flatMap(rows -> depths.differing(before.depths(), about(rows)));
+    Optional<RowRange> rows = hull(visited(), screened);
     if (rows.isPresent()) {
       LevelRevision.Revised revised =
           LevelRevision.of(before.converted(), depths, season.notebook(), level, rows.get());
@@ -73,10 +59,6 @@ final class Revision {
     }
   }
 
-  private static boolean leavesOut(Entry entry) {
-    return entry instanceof Entry.ServiceVisit || entry instanceof Entry.BadInterval;
-  }
-
   /** A spike may come or go some readings beside an entry. */
   private RowRange about(RowRange rows) {
     int most = record.size();
@@ -85,17 +67,27 @@ final class Revision {
         Math.min(most, rows.toRow() + WireDepthStage.REACH_ROWS));
   }
 
-  /** The rows of entries, and the one after; none where they lie beside the record. */
-  private Optional<RowRange> rows(Stream<Entry> entries) {
-    return entries
-        .flatMap(entry -> entry.span().stream())
+  /** The rows of visits that have come or gone, and the one after, at which they cut the level. */
+  private Optional<RowRange> visited() {
+    List<Interval> was = visits(before.season());
+    List<Interval> is = visits(season);
+    Stream<Interval> gone = was.stream().filter(visit -> !is.contains(visit));
+    Stream<Interval> come = is.stream().filter(visit -> !was.contains(visit));
+    return Stream.concat(gone, come)
         .map(
-            span ->
+            visit ->
                 new RowRange(
-                    record.firstRowAtOrAfter(span.fromMs()),
-                    Math.min(record.size(), record.firstRowAtOrAfter(span.toMs()) + 1)))
+                    record.firstRowAtOrAfter(visit.fromMs()),
+                    Math.min(record.size(), record.firstRowAtOrAfter(visit.toMs()) + 1)))
         .filter(rows -> rows.fromRow() < rows.toRow())
         .reduce(Revision::hull);
+  }
+
+  private static List<Interval> visits(Season season) {
+    return season.notebook().inForce().stream()
+        .filter(entry -> entry instanceof Entry.ServiceVisit)
+        .flatMap(entry -> entry.span().stream())
+        .toList();
   }
 
   private static RowRange hull(RowRange a, RowRange b) {

@@ -18,9 +18,9 @@ import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Evidence;
+import org.rimebook.totals.Hours;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.Totals;
-import org.rimebook.totals.TotalsBuilder;
 import org.rimebook.undercatch.Undercatch;
 
 /** Everything computed from a season: a pure function of its sheet, record and notebook. */
@@ -31,6 +31,7 @@ public final class SeasonResult {
   private final List<Ruling> rulings;
   private final Estimate estimate;
   private final Optional<Since> since;
+  private Hours hours;
 
   private SeasonResult(
       SeasonDepths stage,
@@ -184,11 +185,24 @@ public final class SeasonResult {
     return List.copyOf(notes);
   }
 
-  /** The totals at a resolution. */
+  /**
+   * The totals at a resolution. What is known of each hour is worked out once; a provisional result
+   * takes over that of the hours it doesn't touch, and all are rounded anew.
+   */
   public Totals totals(Resolution resolution) {
-    return TotalsBuilder.build(
-        new Evidence(
-            season().sheet(), season().record(), season().notebook(), depths(), level, series()),
-        resolution);
+    return hours().totals(resolution);
+  }
+
+  private synchronized Hours hours() {
+    if (hours == null) {
+      Evidence evidence =
+          new Evidence(
+              season().sheet(), season().record(), season().notebook(), depths(), level, series());
+      hours =
+          since
+              .map(base -> base.full.hours().revised(evidence, base.touched))
+              .orElseGet(() -> Hours.of(evidence));
+    }
+    return hours;
   }
 }

@@ -12,8 +12,13 @@ public final class Words {
     return String.format(Locale.ROOT, format, values);
   }
 
-  /** A number of things, for example {@code 1 hour} or {@code 2 hours}. */
+  /** A number of things, for example {@code 1 hour}, {@code 2 hours} or {@code 3 entries}. */
   public static String counted(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
+    if (count == 1) {
+      return count + " " + word;
+    }
+    return count
+        + " "
+        + (word.endsWith("ry") ? word.substring(0, word.length() - 1) + "ies" : word + "s");
   }
 }

@@ -2,8 +2,6 @@ package org.rimebook.desk.act;
 
 import java.awt.EventQueue;
 import java.awt.event.ActionEvent;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -46,19 +44,7 @@ public final class DeskAction extends AbstractAction {
   /** Whether a key or button may do it now: not while its key is a character being typed. */
   @Override
   public boolean accept(Object sender) {
-    return possible.getAsBoolean() && !isTyped();
-  }
-
-  private boolean isTyped() {
-    return EventQueue.getCurrentEvent() instanceof KeyEvent && isPlainKey() && Typing.now();
-  }
-
-  private boolean isPlainKey() {
-    KeyStroke key = key();
-    int withModifier =
-        InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK | InputEvent.META_DOWN_MASK;
-    boolean function = key != null && key.getKeyCode() >= KeyEvent.VK_F1;
-    return key != null && !function && (key.getModifiers() & withModifier) == 0;
+    return possible.getAsBoolean() && !Typing.isUnderWay(EventQueue.getCurrentEvent());
   }
 
   @Override

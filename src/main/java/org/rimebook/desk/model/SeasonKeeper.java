@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.notebook.Entry;
-import org.rimebook.season.Season;
+import org.rimebook.notebook.Notebook;
 import org.rimebook.station.Interval;
 import org.rimebook.totals.Resolution;
 
@@ -184,14 +184,14 @@ public final class SeasonKeeper {
     }
     foreseeing = true;
     tasks.cancel(Lane.SETTLE);
-    Season season = drafted(workspace.opened().get().orElseThrow().season());
+    Notebook notebook = drafted(workspace.opened().get().orElseThrow().season().notebook());
     Resolution resolution = workspace.resolution().get();
     Computed.State state =
         workspace.draft().get().isPresent() ? Computed.State.FORESEEN : Computed.State.CLOSE;
     tasks.run(
         Lane.PREVIEW,
         "Totals",
-        progress -> SeasonStages.close(season, resolution, before, state),
+        progress -> SeasonStages.close(notebook, resolution, before, state),
         this::foreseen,
         fault -> {
           foreseeing = false;
@@ -210,12 +210,13 @@ public final class SeasonKeeper {
     }
   }
 
-  private Season drafted(Season season) {
-    return workspace
-        .draft()
-        .get()
-        .map(draft -> season.with(SeasonStages.with(season.notebook(), draft)))
-        .orElse(season);
+  private Notebook drafted(Notebook notebook) {
+    Notebook drafted = notebook;
+    for (Entry further : workspace.furtherDrafts().get()) {
+      drafted = SeasonStages.with(drafted, further);
+    }
+    Optional<Entry> draft = workspace.draft().get();
+    return draft.isEmpty() ? notebook : SeasonStages.with(drafted, draft.get());
   }
 
   private void settle() {

@@ -56,10 +56,10 @@ final class SeasonStages {
 
   /** What is close to it, at once; empty when nothing has been computed yet. */
   static Optional<Computed> close(
-      Season season, Resolution resolution, Optional<Computed> before, Computed.State state) {
+      Notebook notebook, Resolution resolution, Optional<Computed> before, Computed.State state) {
     return before.map(
         known -> {
-          SeasonResult result = known.result().revised(season.notebook());
+          SeasonResult result = known.result().revised(notebook);
           return new Computed(result, result.totals(resolution), state);
         });
   }

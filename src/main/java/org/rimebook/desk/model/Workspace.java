@@ -21,6 +21,7 @@ public final class Workspace {
   private final TimeView view = new TimeView(new Interval(0, TimeView.SHORTEST_MS));
   private final Watched<Selection> selection = new Watched<>(Selection.NONE);
   private final Watched<Optional<Entry>> draft = new Watched<>(Optional.empty());
+  private final Watched<List<Entry>> furtherDrafts = new Watched<>(List.of());
   private final Watched<OptionalLong> cursorMs = new Watched<>(OptionalLong.empty());
   private final Watched<List<StripSetting>> strips = new Watched<>(firstStrips());
   private final Watched<CatchForm> catchForm = new Watched<>(CatchForm.ACCUMULATED);
@@ -56,6 +57,11 @@ public final class Workspace {
   /** An entry being made or changed, not yet in the notebook; totals follow it. */
   public Watched<Optional<Entry>> draft() {
     return draft;
+  }
+
+  /** Entries being made together with the draft, as one step; set before it. */
+  public Watched<List<Entry>> furtherDrafts() {
+    return furtherDrafts;
   }
 
   /** The instant under the cross-hair; empty when the pointer is elsewhere. */

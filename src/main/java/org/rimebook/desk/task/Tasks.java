@@ -19,7 +19,9 @@ public interface Tasks {
     EXPLAIN,
     PREVIEW_FILE,
     AGAINST,
-    BRUSH
+    BRUSH,
+    STRIPS,
+    CATCH
   }
 
   /**

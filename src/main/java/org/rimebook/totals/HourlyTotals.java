@@ -7,69 +7,40 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
-import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.station.Interval;
 import org.rimebook.undercatch.Phase;
-import org.rimebook.undercatch.Undercatch;
 
-/** Makes hourly and daily totals. */
-public final class TotalsBuilder {
+/** Rounds what each hour caught, so that the hours add up, and says how each came about. */
+final class HourlyTotals {
 
   private static final long HOUR_MS = Clock.HOUR_MS;
 
+  private final Hours all;
   private final Evidence evidence;
-  private final Resolution resolution;
-  private final Interval span;
-  private final HourCatch[] hours;
   private final HourReadings readings;
   private final WireAgreement agreement;
-  private final HourAdjustment adjustment;
+  private final Resolution resolution;
 
-  private TotalsBuilder(Evidence evidence, Resolution resolution) {
-    this.evidence = evidence;
+  HourlyTotals(Hours all, Resolution resolution) {
+    this.all = all;
+    this.evidence = all.evidence();
+    this.readings = all.readings();
+    this.agreement = all.agreement();
     this.resolution = resolution;
-    CatchSeries series = evidence.series();
-    Clock clock = Clock.of(evidence.sheet());
-    long last = series.toMs(series.size() - 1);
-    long intervalMs = Math.min(HOUR_MS, evidence.record().sampling().get(0).intervalMs());
-    this.span =
-        new Interval(
-            firstHour(clock, series.fromMs(0), intervalMs), clock.hourStart(last - 1) + HOUR_MS);
-    this.hours = HourlyCatch.of(series, span, intervalMs);
-    this.agreement = WireAgreement.of(evidence, span);
-    this.readings = HourReadings.of(evidence, span);
-    this.adjustment =
-        new HourAdjustment(Undercatch.of(evidence.sheet()), hours, readings.weather());
   }
 
-  /**
-   * The first hour a record touches: that of its first reading, which closes a sampling interval,
-   * unless the interval is short beside an hour or a day starts at the reading.
-   */
-  private static long firstHour(Clock clock, long firstStampMs, long intervalMs) {
-    boolean opens =
-        intervalMs <= HourlyCatch.TOLERANCE_MS || clock.dayStart(firstStampMs) == firstStampMs;
-    return clock.hourStart(opens ? firstStampMs : firstStampMs - intervalMs);
-  }
-
-  /** The totals of a season, a pure function of the evidence. */
-  public static Totals build(Evidence evidence, Resolution resolution) {
-    List<TotalRow> hourly = new TotalsBuilder(evidence, resolution).hourly();
-    List<TotalRow> daily = DailyTotals.of(hourly, evidence, resolution);
-    return new Totals(resolution, hourly, daily);
-  }
-
-  private List<TotalRow> hourly() {
+  /** One row an hour, in order. */
+  List<TotalRow> rows() {
     List<TotalRow> rows = new ArrayList<>();
     double sumMm = 0;
     double adjustedSumMm = 0;
-    for (int h = 0; h < hours.length; h++) {
+    for (int h = 0; h < all.count(); h++) {
       long before = resolution.units(sumMm);
-      sumMm += hours[h].catchMm;
+      sumMm += all.caught(h).catchMm;
       OptionalLong units =
           hasTotal(h) ? OptionalLong.of(resolution.units(sumMm) - before) : OptionalLong.empty();
       OptionalDouble adjusted =
-          units.isPresent() ? adjustment.adjustedMm(h) : OptionalDouble.empty();
+          units.isPresent() ? all.adjustment().adjustedMm(h) : OptionalDouble.empty();
       OptionalLong adjustedUnits = OptionalLong.empty();
       if (adjusted.isPresent()) {
         long adjustedBefore = resolution.units(adjustedSumMm);
@@ -82,18 +53,18 @@ public final class TotalsBuilder {
   }
 
   private boolean unknownThroughout(int h) {
-    return hours[h].accumulatedFrom == h
-        && hours[h].unknownMs >= HOUR_MS - HourlyCatch.TOLERANCE_MS;
+    return all.caught(h).accumulatedFrom == h
+        && all.caught(h).unknownMs >= HOUR_MS - HourlyCatch.TOLERANCE_MS;
   }
 
   private boolean hasTotal(int h) {
-    return hours[h].accumulatedTo == h && !unknownThroughout(h);
+    return all.caught(h).accumulatedTo == h && !unknownThroughout(h);
   }
 
   private TotalRow row(int h, OptionalLong units, OptionalLong adjustedUnits) {
-    HourCatch hour = hours[h];
-    long start = span.fromMs() + h * HOUR_MS;
-    long since = span.fromMs() + hour.accumulatedFrom * HOUR_MS;
+    HourCatch hour = all.caught(h);
+    long start = all.startMs(h);
+    long since = all.startMs(hour.accumulatedFrom);
     Set<Reason> reasons = EnumSet.copyOf(readings.reasons(h));
     reasons.addAll(hour.reasons);
     boolean total = units.isPresent();
@@ -118,15 +89,14 @@ public final class TotalsBuilder {
 
   /** Wires that disagree by d leave the truth anywhere within d (JCGM 100:2008, 4.3.7). */
   private double uncertaintyMm(int h, long sinceMs) {
-    long endMs = span.fromMs() + (h + 1) * HOUR_MS;
-    double variance =
-        evidence.series().varianceMm2(sinceMs, endMs) + resolution.roundingVarianceMm2();
+    long endMs = all.startMs(h + 1);
+    double variance = all.varianceMm2(sinceMs, endMs) + resolution.roundingVarianceMm2();
     double spread = agreement.broken(h) ? agreement.spreadMm(h) : 0;
     return Math.sqrt(variance + spread * spread / 12);
   }
 
   private Quality quality(int h) {
-    HourCatch hour = hours[h];
+    HourCatch hour = all.caught(h);
     if (!hasTotal(h)) {
       return Quality.MISSING;
     }
@@ -154,7 +124,7 @@ public final class TotalsBuilder {
 
   private Optional<Phase> phase(int h) {
     OptionalDouble temperature = readings.weather().hourlyAirTemperatureC(h);
-    return hours[h].accumulatedFrom < h || temperature.isEmpty()
+    return all.caught(h).accumulatedFrom < h || temperature.isEmpty()
         ? Optional.empty()
         : Optional.of(Phase.at(temperature.getAsDouble()));
   }

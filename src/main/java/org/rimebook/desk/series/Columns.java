@@ -1,0 +1,122 @@
+package org.rimebook.desk.series;
+
+import org.rimebook.station.Interval;
+
+/**
+ * What of a series falls in each pixel column of a stretch of time. Column c of w holds the
+ * instants t with floor((t − from) · w / length) = c, exactly. Used again and again; confined to
+ * one thread.
+ */
+public final class Columns {
+
+  private final Pyramid pyramid;
+  private final Pyramid.Extremes extremes = new Pyramid.Extremes();
+  private int width;
+  private int firstIndex;
+  private int endIndex;
+  private int[] first = new int[0];
+  private int[] last = new int[0];
+  private double[] least = new double[0];
+  private double[] most = new double[0];
+
+  /** Columns of a series; none until it is looked at. */
+  public Columns(Pyramid pyramid) {
+    this.pyramid = pyramid;
+  }
+
+  /** The series. */
+  public Series series() {
+    return pyramid.series();
+  }
+
+  /** Sorts the readings of a stretch of time into columns. */
+  public void look(Interval stretch, int columns) {
+    width = columns;
+    if (first.length < columns) {
+      first = new int[columns];
+      last = new int[columns];
+      least = new double[columns];
+      most = new double[columns];
+    }
+    Series series = pyramid.series();
+    firstIndex = series.firstAtOrAfter(stretch.fromMs());
+    endIndex = series.firstAtOrAfter(stretch.toMs(), firstIndex, series.size());
+    int from = firstIndex;
+    for (int column = 0; column < columns; column++) {
+      int to = column == columns - 1 ? endIndex : edge(stretch, column + 1, from);
+      fill(column, from, to);
+      from = to;
+    }
+  }
+
+  private int edge(Interval stretch, int column, int from) {
+    long edgeMs = stretch.fromMs() - Math.floorDiv(-column * stretch.lengthMs(), (long) width);
+    int step = 1;
+    int low = from;
+    while (low + step < endIndex && pyramid.series().timeMs(low + step) < edgeMs) {
+      low += step;
+      step *= 2;
+    }
+    return pyramid.series().firstAtOrAfter(edgeMs, low, Math.min(endIndex, low + step));
+  }
+
+  private void fill(int column, int from, int to) {
+    pyramid.extremes(from, to, extremes);
+    least[column] = extremes.least;
+    most[column] = extremes.most;
+    first[column] = -1;
+    last[column] = -1;
+    if (extremes.least <= extremes.most) {
+      int i = from;
+      while (Double.isNaN(series().value(i))) {
+        i++;
+      }
+      first[column] = i;
+      i = to - 1;
+      while (Double.isNaN(series().value(i))) {
+        i--;
+      }
+      last[column] = i;
+    }
+  }
+
+  /** Columns. */
+  public int width() {
+    return width;
+  }
+
+  /** The first reading of the stretch, with or without a value. */
+  public int firstIndex() {
+    return firstIndex;
+  }
+
+  /** The first reading after the stretch. */
+  public int endIndex() {
+    return endIndex;
+  }
+
+  /** Whether a column holds a value. */
+  public boolean holds(int column) {
+    return first[column] >= 0;
+  }
+
+  /** The first reading with a value in a column; -1 when there is none. */
+  public int first(int column) {
+    return first[column];
+  }
+
+  /** The last reading with a value in a column; -1 when there is none. */
+  public int last(int column) {
+    return last[column];
+  }
+
+  /** The least value in a column; positive infinity when there is none. */
+  public double least(int column) {
+    return least[column];
+  }
+
+  /** The greatest value in a column; negative infinity when there is none. */
+  public double most(int column) {
+    return most[column];
+  }
+}
