@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.util.BitSet;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.against.Cloud;
@@ -17,6 +18,7 @@ import org.rimebook.desk.model.against.Grid;
 final class CloudPainter {
 
   private static final double FAINTEST = 0.45;
+  private static final int SHADES = 8;
 
   private final Graphics2D graphics;
   private final Rectangle area;
@@ -49,17 +51,39 @@ final class CloudPainter {
    * @param strength 1, or less to stand back
    */
   void used(Cloud cloud, Color colour, double strength) {
+    // Squares lie on whole pixels; smoothing their edges would only take time.
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     BitSet taken = taken(cloud);
-    double scale = StrictMath.log1p(cloud.most());
-    for (int i = 0; i < cloud.size(); i++) {
-      double full = StrictMath.log1p(cloud.count(i)) / scale;
+    int[] shade = shades(cloud);
+    // A colour is costly to set, so all cells of a shade are drawn together.
+    for (int each = 0; each < SHADES; each++) {
+      double full = each / (SHADES - 1.0);
       graphics.setColor(Look.faint(colour, strength * (FAINTEST + (1 - FAINTEST) * full)));
-      if (cloud.outside(i)) {
-        arrowhead(cloud, i);
-      } else {
-        int edge = alone(cloud, i, taken) ? 2 * cell() : cell();
-        square(xOf(cloud, i), yOf(cloud, i), edge);
+      for (int i = 0; i < cloud.size(); i++) {
+        if (shade[i] == each) {
+          reading(cloud, i, taken);
+        }
       }
+    }
+    Backing.smooth(graphics);
+  }
+
+  private static int[] shades(Cloud cloud) {
+    double scale = StrictMath.log1p(cloud.most());
+    int[] shades = new int[cloud.size()];
+    for (int i = 0; i < shades.length; i++) {
+      double full = StrictMath.log1p(cloud.count(i)) / scale;
+      shades[i] = (int) Math.round(full * (SHADES - 1));
+    }
+    return shades;
+  }
+
+  private void reading(Cloud cloud, int index, BitSet taken) {
+    if (cloud.outside(index)) {
+      arrowhead(cloud, index);
+    } else {
+      int edge = alone(cloud, index, taken) ? 2 * cell() : cell();
+      square(xOf(cloud, index), yOf(cloud, index), edge);
     }
   }
 

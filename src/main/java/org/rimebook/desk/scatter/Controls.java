@@ -16,13 +16,16 @@ import org.rimebook.station.Wire;
  */
 final class Controls extends JPanel {
 
+  static final String BY_HOUR = "Departure by hour";
+
   private static final List<String> VIEWS =
-      List.of(ScatterScene.Kind.CURVE.words(), ScatterScene.Kind.PAIR.words(), "Departure by hour");
+      List.of(ScatterScene.Kind.CURVE.words(), ScatterScene.Kind.PAIR.words(), BY_HOUR);
 
   private final JCheckBox inView = new JCheckBox("Only what is in view");
   private final JComboBox<String> pair = new JComboBox<>();
   private final List<JToggleButton> views = new ArrayList<>();
   private final List<Asked.Pair> pairs = new ArrayList<>();
+  private final JPanel oneOf = new JPanel(new MigLayout("insets 0, gap 4"));
   private final Runnable changed;
   private List<Wire> wires = List.of();
   private boolean filling;
@@ -32,6 +35,8 @@ final class Controls extends JPanel {
    */
   Controls(Runnable changed) {
     super(new MigLayout("insets 0, gap 8, hidemode 3"));
+    oneOf.setOpaque(false);
+    oneOf.setVisible(false);
     this.changed = changed;
     setOpaque(false);
     inView.setToolTipText("Show the readings of the stretch of time on screen, or of the season");
@@ -45,8 +50,9 @@ final class Controls extends JPanel {
       button.addActionListener(event -> changed.run());
       group.add(button);
       views.add(button);
-      add(button);
+      oneOf.add(button);
     }
+    add(oneOf, "spanx, wmin 0, wrap");
     views.get(0).setSelected(true);
     add(inView);
     add(pair);
@@ -79,7 +85,7 @@ final class Controls extends JPanel {
 
   /** Shows or hides the choice of one view. */
   void offerViews(boolean offered) {
-    views.forEach(button -> button.setVisible(offered));
+    oneOf.setVisible(offered);
   }
 
   /** Number of the view to show where there is room for one only. */

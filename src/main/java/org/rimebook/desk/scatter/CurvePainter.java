@@ -1,6 +1,8 @@
 package org.rimebook.desk.scatter;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Path2D;
 import java.time.ZoneOffset;
@@ -27,6 +29,7 @@ final class CurvePainter {
   private final Rectangle area;
   private final Grid grid;
   private final List<Rectangle> labels = new ArrayList<>();
+  private final List<Runnable> names = new ArrayList<>();
 
   CurvePainter(Graphics2D graphics, Rectangle area, Grid grid) {
     this.graphics = graphics;
@@ -51,6 +54,11 @@ final class CurvePainter {
         curve(CalibrationCurve.of(calibration), wire.name() + since(calibration, offset));
       }
     }
+  }
+
+  /** Names the curves, over whatever else is drawn. */
+  void names() {
+    names.forEach(Runnable::run);
   }
 
   private static String since(Calibration calibration, ZoneOffset offset) {
@@ -82,7 +90,10 @@ final class CurvePainter {
     }
     graphics.draw(path);
     if (!Double.isNaN(topX)) {
-      name(name, (int) topX, (int) topY);
+      int x = (int) topX;
+      int y = (int) topY;
+      Color colour = graphics.getColor();
+      names.add(() -> name(name, colour, new Point(x, y)));
     }
   }
 
@@ -92,16 +103,19 @@ final class CurvePainter {
   }
 
   /** Left of the curve's end, moved down to where no other name is. */
-  private void name(String name, int x, int y) {
+  private void name(String name, Color colour, Point end) {
     graphics.setFont(Look.text(0.9));
     int width = graphics.getFontMetrics().stringWidth(name);
     int height = graphics.getFontMetrics().getHeight();
-    int left = Math.max(area.x + Look.px(2), x - width - Look.px(8));
-    Rectangle box = new Rectangle(left, y + Look.px(2), width, height);
+    int left = Math.max(area.x + Look.px(2), end.x - width - Look.px(8));
+    Rectangle box = new Rectangle(left, end.y + Look.px(2), width, height);
     while (labels.stream().anyMatch(box::intersects)) {
       box.translate(0, height);
     }
     labels.add(box);
+    graphics.setColor(Look.faint(Look.paper(), 0.85));
+    graphics.fill(box);
+    graphics.setColor(colour);
     graphics.drawString(name, box.x, box.y + graphics.getFontMetrics().getAscent());
   }
 }

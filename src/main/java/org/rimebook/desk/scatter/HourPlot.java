@@ -54,8 +54,12 @@ final class HourPlot extends JComponent {
 
   /** Shows the mark of a picture that has one. */
   void show(AgainstPicture shown) {
-    picture = Optional.of(shown);
     SunMark sun = shown.sun().orElseThrow();
+    boolean same = picture.flatMap(AgainstPicture::sun).filter(sun::equals).isPresent();
+    picture = Optional.of(shown);
+    if (same) {
+      return;
+    }
     frame.cover(new Range(0, SunMark.HOURS), HourPainter.fitted(sun));
     describe(new AgainstWords(shown.readings()).summary(sun));
   }

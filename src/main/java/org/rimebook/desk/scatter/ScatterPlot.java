@@ -43,7 +43,12 @@ final class ScatterPlot extends JComponent {
 
   /** Shows a scatter. */
   void show(ScatterScene shown) {
+    boolean same = scene.filter(s -> s.scatter().sameButSelection(shown.scatter())).isPresent();
     scene = Optional.of(shown);
+    if (same) {
+      repaint();
+      return;
+    }
     frame.cover(shown.scatter().grid().x(), shown.scatter().grid().y());
     frame.label(shown.xLabel(), shown.yLabel());
     getAccessibleContext().setAccessibleDescription(shown.words().summary(shown.scatter()));
@@ -156,6 +161,7 @@ final class ScatterPlot extends JComponent {
       empty.paint(g, getSize());
     } else {
       backing.paint(g, getSize(), this::paintScene);
+      scene.get().paintSelected(g, area());
       paintMarked(g, scene.get());
     }
     paintDrawn(g);

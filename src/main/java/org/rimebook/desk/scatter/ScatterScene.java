@@ -63,8 +63,9 @@ record ScatterScene(AgainstPicture picture, Scatter scatter, Kind kind) {
 
   /** Draws readings and curves. */
   void paint(Graphics2D graphics, Rectangle area, Set<String> chosen) {
+    CurvePainter curves = new CurvePainter(graphics, area, scatter.grid());
     if (kind == Kind.CURVE) {
-      new CurvePainter(graphics, area, scatter.grid()).paint(picture.readings(), chosen);
+      curves.paint(picture.readings(), chosen);
     } else {
       zero(graphics, area);
     }
@@ -77,6 +78,12 @@ record ScatterScene(AgainstPicture picture, Scatter scatter, Kind kind) {
       clouds.used(
           layer.used(), kind == Kind.CURVE ? Look.wire(layer.name().wire()) : Look.ink(), strength);
     }
+    curves.names();
+  }
+
+  /** Draws what is selected, over the rest. */
+  void paintSelected(Graphics2D graphics, Rectangle area) {
+    CloudPainter clouds = new CloudPainter(graphics, area, scatter.grid());
     scatter.layers().forEach(layer -> clouds.selected(layer.selected()));
   }
 

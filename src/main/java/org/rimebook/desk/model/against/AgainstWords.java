@@ -68,7 +68,11 @@ public final class AgainstWords {
     return scatter.layers().stream()
         .filter(layer -> layer.spread().used() > 0)
         .reduce((one, other) -> distanceMm(other) > distanceMm(one) ? other : one)
-        .map(layer -> layer.name().words() + furthest(layer))
+        .map(
+            layer ->
+                layer.name().words()
+                    + number(": mean %+.2f mm", layer.spread().meanMm())
+                    + furthest(layer))
         .orElse("");
   }
 
@@ -79,7 +83,7 @@ public final class AgainstWords {
 
   private String furthest(Scatter.Layer layer) {
     int row = layer.spread().furthestRow();
-    return number(", furthest %+.2f mm on ", layer.points().departureMm(row)) + time(row);
+    return number(", furthest from that %+.2f mm on ", layer.points().departureMm(row)) + time(row);
   }
 
   /** The sun's mark: how many days are behind it, and how large it is on each wire. */

@@ -9,16 +9,6 @@ import java.util.List;
  */
 public final class Cloud {
 
-  /** Which points a cloud is made of. */
-  public enum Of {
-    /** Of readings that are used. */
-    USED,
-    /** Of readings that are left out. */
-    LEFT_OUT,
-    /** Of all readings. */
-    ALL
-  }
-
   private final Grid grid;
   private final int[] cell;
   private final int[] count;
@@ -37,27 +27,38 @@ public final class Cloud {
   }
 
   /**
-   * Sorts points.
+   * Readings that are used and readings that are left out, apart.
+   *
+   * @param used of readings that are used
+   * @param leftOut of readings that are left out
+   */
+  public record Parted(Cloud used, Cloud leftOut) {}
+
+  /**
+   * Sorts all points in some rows.
    *
    * @param points the points
    * @param spans rows to take them from
    * @param grid cells over the plot
-   * @param which which of the points
    */
-  public static Cloud of(Points points, List<RowSpan> spans, Grid grid, Of which) {
-    Sorting inside = new Sorting(grid);
-    Sorting beyond = new Sorting(grid);
+  public static Cloud of(Points points, List<RowSpan> spans, Grid grid) {
+    Sides all = new Sides(grid);
     for (RowSpan span : spans) {
       for (int row = span.from(); row < span.to(); row++) {
-        double x = points.x(row);
-        double y = points.y(row);
-        boolean wanted = which == Of.ALL || points.used(row) == (which == Of.USED);
-        if (wanted && !Double.isNaN(x) && !Double.isNaN(y)) {
-          (grid.holds(x, y) ? inside : beyond).add(grid.cell(x, y), row);
-        }
+        all.add(points, row);
       }
     }
-    return new Cloud(grid, inside, beyond);
+    return all.cloud();
+  }
+
+  /** Sorts the points in a row span by whether they are used. */
+  static Parted parted(Points points, RowSpan span, Grid grid) {
+    Sides used = new Sides(grid);
+    Sides leftOut = new Sides(grid);
+    for (int row = span.from(); row < span.to(); row++) {
+      (points.used(row) ? used : leftOut).add(points, row);
+    }
+    return new Parted(used.cloud(), leftOut.cloud());
   }
 
   private void take(Sorting sorting, int at, boolean isOutside) {
@@ -111,6 +112,31 @@ public final class Cloud {
   /** Points in the fullest cell; 0 when there is none. */
   public int most() {
     return Arrays.stream(count).max().orElse(0);
+  }
+
+  /** What lies in the plot and what beyond. */
+  private static final class Sides {
+    private final Grid grid;
+    private final Sorting inside;
+    private final Sorting beyond;
+
+    Sides(Grid grid) {
+      this.grid = grid;
+      this.inside = new Sorting(grid);
+      this.beyond = new Sorting(grid);
+    }
+
+    void add(Points points, int row) {
+      double x = points.x(row);
+      double y = points.y(row);
+      if (!Double.isNaN(x) && !Double.isNaN(y)) {
+        (grid.holds(x, y) ? inside : beyond).add(grid.cell(x, y), row);
+      }
+    }
+
+    Cloud cloud() {
+      return new Cloud(grid, inside, beyond);
+    }
   }
 
   private static final class Sorting {

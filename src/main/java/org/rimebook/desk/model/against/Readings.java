@@ -2,6 +2,7 @@ package org.rimebook.desk.model.against;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.desk.model.Computed;
@@ -13,6 +14,9 @@ import org.rimebook.station.Wire;
 
 /** The readings of a season, raw and derived, side by side. Immutable. */
 public final class Readings {
+
+  /** An instant further off has no reading; own choice. */
+  private static final long NEAR_MS = 3_600_000;
 
   private final Season season;
   private final WireDepths depths;
@@ -102,6 +106,19 @@ public final class Readings {
   /** The bucket's depth [mm]; NaN where no wire has one. */
   public double bucketMm(int row) {
     return bucketMm[row];
+  }
+
+  /** The row stamped nearest to an instant; empty when that is more than an hour off. */
+  public OptionalInt rowNear(long epochMs) {
+    int after = record().firstRowAtOrAfter(epochMs);
+    int nearest = after;
+    if (after == record().size()
+        || after > 0 && epochMs - record().stampMs(after - 1) < record().stampMs(after) - epochMs) {
+      nearest = after - 1;
+    }
+    return Math.abs(record().stampMs(nearest) - epochMs) <= NEAR_MS
+        ? OptionalInt.of(nearest)
+        : OptionalInt.empty();
   }
 
   /** A wire's frequency [Hz] along x, the bucket's depth [mm] along y. */

@@ -31,13 +31,23 @@ public record Scatter(Grid grid, RowSpan span, List<Layer> layers) {
    *
    * @param name what it is called
    * @param points all of them
-   * @param used those used
-   * @param leftOut those left out
+   * @param parted those used, and those left out
    * @param selected those in the selection, used or not
    * @param spread how far they depart
    */
   public record Layer(
-      Named name, Points points, Cloud used, Cloud leftOut, Cloud selected, Spread spread) {}
+      Named name, Points points, Cloud.Parted parted, Cloud selected, Spread spread) {
+
+    /** Those used. */
+    public Cloud used() {
+      return parted.used();
+    }
+
+    /** Those left out. */
+    public Cloud leftOut() {
+      return parted.leftOut();
+    }
+  }
 
   /**
    * The name of a layer.
@@ -80,14 +90,17 @@ public record Scatter(Grid grid, RowSpan span, List<Layer> layers) {
 
   private static Layer layer(Series series, RowSpan span, Grid grid) {
     Points points = series.points();
-    List<RowSpan> rows = List.of(span);
     return new Layer(
         series.name(),
         points,
-        Cloud.of(points, rows, grid, Cloud.Of.USED),
-        Cloud.of(points, rows, grid, Cloud.Of.LEFT_OUT),
-        Cloud.of(points, List.of(), grid, Cloud.Of.ALL),
+        Cloud.parted(points, span, grid),
+        Cloud.of(points, List.of(), grid),
         Spread.of(points, span));
+  }
+
+  /** Whether another was made of this one by selecting. */
+  public boolean sameButSelection(Scatter other) {
+    return layers.get(0).parted().equals(other.layers.get(0).parted());
   }
 
   /** The same with the readings of some rows selected. */
@@ -99,9 +112,8 @@ public record Scatter(Grid grid, RowSpan span, List<Layer> layers) {
                     new Layer(
                         l.name(),
                         l.points(),
-                        l.used(),
-                        l.leftOut(),
-                        Cloud.of(l.points(), rows, grid, Cloud.Of.ALL),
+                        l.parted(),
+                        Cloud.of(l.points(), rows, grid),
                         l.spread()))
             .toList();
     return new Scatter(grid, span, changed);

@@ -14,39 +14,58 @@ public record Spread(int used, int leftOut, double meanMm, double sdMm, int furt
 
   /** The spread of the points in some rows. */
   public static Spread of(Points points, RowSpan span) {
-    int used = 0;
+    Sums sums = new Sums();
     int leftOut = 0;
-    double sum = 0;
     for (int row = span.from(); row < span.to(); row++) {
       double departureMm = points.departureMm(row);
       if (Double.isNaN(departureMm)) {
         continue;
       }
       if (points.used(row)) {
-        used++;
-        sum += departureMm;
+        sums.add(row, departureMm);
       } else {
         leftOut++;
       }
     }
-    return about(points, span, sum / used, new int[] {used, leftOut});
+    return sums.spread(leftOut);
   }
 
-  private static Spread about(Points points, RowSpan span, double mean, int[] counts) {
-    double squares = 0;
-    double most = -1;
-    int furthest = -1;
-    for (int row = span.from(); row < span.to(); row++) {
-      double distance = Math.abs(points.departureMm(row) - mean);
-      if (!points.used(row) || Double.isNaN(distance)) {
-        continue;
+  /** About the first departure, so that squares don't lose digits. */
+  private static final class Sums {
+    private int used;
+    private double firstMm;
+    private double sumMm;
+    private double squaresMm2;
+    private double leastMm = Double.POSITIVE_INFINITY;
+    private double mostMm = Double.NEGATIVE_INFINITY;
+    private int leastRow = -1;
+    private int mostRow = -1;
+
+    void add(int row, double departureMm) {
+      if (used++ == 0) {
+        firstMm = departureMm;
       }
-      squares += distance * distance;
-      if (distance > most) {
-        most = distance;
-        furthest = row;
+      double about = departureMm - firstMm;
+      sumMm += about;
+      squaresMm2 += about * about;
+      if (departureMm < leastMm) {
+        leastMm = departureMm;
+        leastRow = row;
+      }
+      if (departureMm > mostMm) {
+        mostMm = departureMm;
+        mostRow = row;
       }
     }
-    return new Spread(counts[0], counts[1], mean, Math.sqrt(squares / counts[0]), furthest);
+
+    /** The one furthest from the mean is the least or the most. */
+    Spread spread(int leftOut) {
+      double about = sumMm / used;
+      double meanMm = firstMm + about;
+      double sdMm = Math.sqrt(Math.max(0, squaresMm2 / used - about * about));
+      int furthest = meanMm - leastMm > mostMm - meanMm ? leastRow : mostRow;
+      return new Spread(
+          used, leftOut, used == 0 ? Double.NaN : meanMm, used == 0 ? Double.NaN : sdMm, furthest);
+    }
   }
 }
