@@ -4,6 +4,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
 import org.rimebook.desk.task.Tasks;
+import org.rimebook.station.Progress;
 
 /** Does everything at once, on the thread that asks. */
 final class InlineTasks implements Tasks {
@@ -11,7 +12,7 @@ final class InlineTasks implements Tasks {
   @Override
   public <T> void run(
       Lane lane, String name, Work<T> work, Consumer<? super T> done, Consumer<Throwable> failed) {
-    FutureTask<T> task = new FutureTask<>(() -> work.run((stage, share) -> {}));
+    FutureTask<T> task = new FutureTask<>(() -> work.run(Progress.NONE));
     task.run();
     T made;
     try {

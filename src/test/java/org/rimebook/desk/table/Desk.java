@@ -16,8 +16,10 @@ import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.fixture.Bucket;
-import org.rimebook.season.Progress;
+import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
 /** A workspace without a window, whose tasks are done at once unless they are held. */
@@ -36,9 +38,17 @@ final class Desk implements Tasks {
   static Desk with(Bucket bucket, Path folder) {
     Desk desk = new Desk();
     SeasonResult result = bucket.result();
-    desk.workspace.opened().set(Optional.of(new Opened(folder, result.season(), result.depths())));
+    desk.workspace.opened().set(Optional.of(new Opened(folder, stage(result))));
     desk.compute(result, Computed.State.SETTLED);
     return desk;
+  }
+
+  private static SeasonDepths stage(SeasonResult result) {
+    try {
+      return SeasonDepths.of(result.season(), Progress.NONE);
+    } catch (InputException e) {
+      throw new AssertionError(e);
+    }
   }
 
   /** Shows another result. */
@@ -74,8 +84,17 @@ final class Desk implements Tasks {
   private <T> void perform(
       Lane lane, String name, Work<T> work, Consumer<? super T> done, Consumer<Throwable> failed) {
     Progress progress =
-        (stage, share) ->
+        new Progress() {
+          @Override
+          public void at(String stage, double share) {
             watchers.forEach(w -> w.accept(new Running(lane, name, stage, share, false)));
+          }
+
+          @Override
+          public boolean cancelled() {
+            return false;
+          }
+        };
     FutureTask<T> task = new FutureTask<>(() -> work.run(progress));
     task.run();
     T made;
