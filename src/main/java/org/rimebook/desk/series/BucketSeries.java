@@ -38,7 +38,6 @@ public final class BucketSeries implements Series {
   @Override
   public boolean joins(int before, int after) {
     return level.segment(before) == level.segment(after)
-        && timeMs(after) - timeMs(before)
-            <= reach.between(level.row(before), level.row(after));
+        && timeMs(after) - timeMs(before) <= reach.between(level.row(before), level.row(after));
   }
 }

@@ -66,7 +66,9 @@ public final class CatchCurve implements Series {
     return index < pieces.size() && pieces.kind(index).timingUnknown();
   }
 
-  /** Catch up to an instant [mm], spread evenly inside a piece; held before and after the record. */
+  /**
+   * Catch up to an instant [mm], spread evenly inside a piece; held before and after the record.
+   */
   public double sumMm(long epochMs) {
     int piece = pieces.pieceAt(epochMs);
     long fromMs = pieces.fromMs(piece);
@@ -79,7 +81,9 @@ public final class CatchCurve implements Series {
     return pieces.kind(pieces.pieceAt(epochMs)) != CatchSeries.Kind.UNKNOWN;
   }
 
-  /** Standard uncertainty (k = 1) of {@link #sumMm} [mm], between the instants it is computed at. */
+  /**
+   * Standard uncertainty (k = 1) of {@link #sumMm} [mm], between the instants it is computed at.
+   */
   public double uncertaintyMm(long epochMs) {
     int found = Arrays.binarySearch(bandMs, epochMs);
     int after = Math.max(1, Math.min(BAND_POINTS, found >= 0 ? found : -found - 1));

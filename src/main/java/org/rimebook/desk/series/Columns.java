@@ -3,8 +3,9 @@ package org.rimebook.desk.series;
 import org.rimebook.station.Interval;
 
 /**
- * What of a series falls in each pixel column of a stretch of time. Column c of w holds the instants
- * t with floor((t − from) · w / length) = c, exactly. Used again and again; confined to one thread.
+ * What of a series falls in each pixel column of a stretch of time. Column c of w holds the
+ * instants t with floor((t − from) · w / length) = c, exactly. Used again and again; confined to
+ * one thread.
  */
 public final class Columns {
 

@@ -52,8 +52,7 @@ public record SeasonSeries(
           .channel(channel.getValue())
           .map(c -> RecordSeries.channel(season.record(), sheet.channels().indexOf(c)))
           .ifPresent(
-              readings ->
-                  lines.put(channel.getKey(), List.of(TraceSeries.whole("", readings))));
+              readings -> lines.put(channel.getKey(), List.of(TraceSeries.whole("", readings))));
     }
     return new SeasonSeries(season.record(), depths, level, lines);
   }

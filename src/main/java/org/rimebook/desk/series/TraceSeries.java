@@ -12,7 +12,6 @@ public record TraceSeries(String name, int wire, Pyramid used, Pyramid leftOut) 
 
   /** A line of readings all of which are used. */
   static TraceSeries whole(String name, Series readings) {
-    return new TraceSeries(
-        name, -1, Pyramid.of(readings), Pyramid.of(PickedSeries.none(readings)));
+    return new TraceSeries(name, -1, Pyramid.of(readings), Pyramid.of(PickedSeries.none(readings)));
   }
 }

@@ -28,8 +28,7 @@ final class BarPainter {
 
   /** A bar with room for a shape. */
   void shaped(CatchBars bars, int bar) {
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     double left = Math.rint(canvas.x(bars.fromMs(bar))) + canvas.thick(1);
     double right = Math.rint(canvas.x(bars.toMs(bar))) - canvas.thick(1);
     if (bars.isMissing(bar)) {
@@ -56,8 +55,7 @@ final class BarPainter {
     if (bars.isMissing(bar)) {
       return;
     }
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     int left = (int) Math.floor(canvas.x(bars.fromMs(bar)));
     int right = Math.max(left + 1, (int) Math.floor(canvas.x(bars.toMs(bar))));
     int top = canvas.row(bars.catchMm(bar));
@@ -79,8 +77,7 @@ final class BarPainter {
               whole.getX(), whole.getY(), whole.getWidth() / 2, whole.getHeight()));
     }
     if (quality != Quality.GOOD) {
-      graphics.setStroke(
-          quality == Quality.POOR ? dashed() : new BasicStroke(canvas.thick(1)));
+      graphics.setStroke(quality == Quality.POOR ? dashed() : new BasicStroke(canvas.thick(1)));
       graphics.draw(whole);
     }
   }
@@ -90,13 +87,11 @@ final class BarPainter {
     double by = bars.uncertaintyMm(bar);
     graphics.setColor(Look.ink());
     graphics.setStroke(new BasicStroke(canvas.thick(1)));
-    graphics.draw(
-        new Line2D.Double(x, canvas.y(mm + by), x, canvas.y(Math.max(0, mm - by))));
+    graphics.draw(new Line2D.Double(x, canvas.y(mm + by), x, canvas.y(Math.max(0, mm - by))));
   }
 
   private void cross(double x) {
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     double arm = 2.5 * canvas.scale();
     double y = canvas.y(0) - 2 * arm;
     graphics.setColor(Look.muted());

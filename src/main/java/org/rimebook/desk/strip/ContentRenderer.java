@@ -81,8 +81,7 @@ final class ContentRenderer extends AbstractXYItemRenderer {
     Point2D to = toDevice.transform(new Point2D.Double(area.getMaxX(), area.getMaxY()), null);
     int x = (int) Math.round(from.getX());
     int y = (int) Math.round(from.getY());
-    return new Rectangle(
-        x, y, (int) Math.round(to.getX()) - x, (int) Math.round(to.getY()) - y);
+    return new Rectangle(x, y, (int) Math.round(to.getX()) - x, (int) Math.round(to.getY()) - y);
   }
 
   /** One series of one item, for which everything is drawn. */

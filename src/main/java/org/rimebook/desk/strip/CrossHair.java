@@ -43,8 +43,7 @@ final class CrossHair {
     int left = area.x + area.width - width - Look.px(6);
     int top = area.y + Look.px(3);
     graphics.setColor(Look.faint(Look.paper(), 0.86));
-    graphics.fillRect(
-        left - Look.px(4), top, width + Look.px(8), metrics.getHeight());
+    graphics.fillRect(left - Look.px(4), top, width + Look.px(8), metrics.getHeight());
     int at = left;
     for (Content.Reading reading : readings) {
       graphics.setColor(Look.muted());
@@ -75,8 +74,7 @@ final class CrossHair {
 
   /** An instant in station time, as it stands under the cross-hair. */
   static String words(long epochMs, ZoneOffset offset, boolean seconds) {
-    return (seconds ? TO_SECOND : TO_MINUTE)
-        .format(Instant.ofEpochMilli(epochMs).atOffset(offset));
+    return (seconds ? TO_SECOND : TO_MINUTE).format(Instant.ofEpochMilli(epochMs).atOffset(offset));
   }
 
   private static int nameWidth(FontMetrics metrics, Content.Reading reading) {

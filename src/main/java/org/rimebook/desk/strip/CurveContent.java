@@ -57,8 +57,7 @@ final class CurveContent implements Content {
   @Override
   public void draw(Graphics2D graphics, Canvas canvas, Emphasis emphasis) {
     Color ink = Look.ink();
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setColor(Emphasis.mixed(ink, Look.paper(), 0.16));
     graphics.fill(band(canvas));
     graphics.setColor(Look.muted());

@@ -21,8 +21,7 @@ final class Hatch {
   Hatch(Graphics2D graphics, double scale) {
     this.graphics = graphics;
     this.apart = Math.max(3, (int) Math.round(Look.px(6) * scale));
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setStroke(new BasicStroke((float) Math.max(1, scale)));
   }
 

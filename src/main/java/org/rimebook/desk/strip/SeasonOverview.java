@@ -126,8 +126,7 @@ public final class SeasonOverview extends JComponent {
       if (!extent.isEmpty()) {
         Extent padded = extent.padded(0.05, 1);
         Canvas canvas =
-            new Canvas(
-                onDevice, whole, padded.least(), padded.most(), toDevice.getScaleX());
+            new Canvas(onDevice, whole, padded.least(), padded.most(), toDevice.getScaleX());
         device.setColor(line.colour());
         new TracePainter(device, canvas).line(columns, new BasicStroke(canvas.thick(1)));
       }
@@ -146,10 +145,7 @@ public final class SeasonOverview extends JComponent {
           TraceSeries last = depths.get(depths.size() - 1);
           lines.add(new Line(last.used(), Emphasis.mixed(Look.ink(), Look.paper(), 0.35)));
         });
-    stack
-        .strips()
-        .caught()
-        .ifPresent(caught -> lines.add(new Line(caught.pyramid(), Look.ink())));
+    stack.strips().caught().ifPresent(caught -> lines.add(new Line(caught.pyramid(), Look.ink())));
     return lines;
   }
 
@@ -173,8 +169,7 @@ public final class SeasonOverview extends JComponent {
     graphics.fillRect(right, plot.y, plot.x + plot.width - right, plot.height);
     graphics.setColor(Look.accent());
     graphics.setStroke(new BasicStroke(Look.px(1)));
-    graphics.draw(
-        new Rectangle2D.Double(window.x, window.y, window.width - 1, window.height - 1));
+    graphics.draw(new Rectangle2D.Double(window.x, window.y, window.width - 1, window.height - 1));
     int grip = Look.px(3);
     int height = Math.min(plot.height, Look.px(16));
     int top = plot.y + (plot.height - height) / 2;

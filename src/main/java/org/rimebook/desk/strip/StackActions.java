@@ -98,8 +98,6 @@ final class StackActions {
 
   private void fitAll() {
     boolean fits = workspace.strips().get().stream().allMatch(StripSetting::fits);
-    workspace
-        .strips()
-        .set(workspace.strips().get().stream().map(s -> s.fitting(!fits)).toList());
+    workspace.strips().set(workspace.strips().get().stream().map(s -> s.fitting(!fits)).toList());
   }
 }

@@ -48,8 +48,7 @@ record StackLayout(Rectangle plots, List<Rectangle> strips) {
       before += shares.get(i);
       int bottom = (int) Math.round(room * before / whole);
       strips.add(
-          new Rectangle(
-              plots.x, plots.y + top + i * between(), width, Math.max(1, bottom - top)));
+          new Rectangle(plots.x, plots.y + top + i * between(), width, Math.max(1, bottom - top)));
     }
     return new StackLayout(plots, List.copyOf(strips));
   }

@@ -269,8 +269,7 @@ public final class StripStack extends JComponent implements StackGeometry {
     }
     long atMs = cursor.getAsLong();
     graphics.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING,
-        RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     CrossHair crossHair = new CrossHair(graphics, atMs, xAt(atMs));
     for (int i = 0; i < shown.size(); i++) {
       crossHair.paint(layout.strips().get(i), shown.get(i).plot(), emphasis());
@@ -284,8 +283,7 @@ public final class StripStack extends JComponent implements StackGeometry {
     graphics.setColor(Look.muted());
     graphics.setFont(Look.text(1));
     graphics.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING,
-        RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     String words = emptyWords();
     int width = graphics.getFontMetrics().stringWidth(words);
     graphics.drawString(words, Math.max(0, (getWidth() - width) / 2), getHeight() / 2);

@@ -11,7 +11,9 @@ import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.series.SeasonSeries;
 import org.rimebook.desk.task.Tasks;
 
-/** The strips there are, whichever way they were prepared; told apart from how they lie on screen. */
+/**
+ * The strips there are, whichever way they were prepared; told apart from how they lie on screen.
+ */
 final class Strips {
 
   private final Workspace workspace;

@@ -21,8 +21,7 @@ final class TimeRuler {
   TimeRuler(Rectangle plots, Interval visible, ZoneOffset offset) {
     this.plots = plots;
     this.visible = visible;
-    this.x =
-        ms -> plots.x + (ms - visible.fromMs()) * (double) plots.width / visible.lengthMs();
+    this.x = ms -> plots.x + (ms - visible.fromMs()) * (double) plots.width / visible.lengthMs();
     long apartMs = Math.max(1, visible.lengthMs() * Look.px(44) / Math.max(1, plots.width));
     TimeTicks wide = TimeTicks.of(visible, offset, apartMs);
     boolean days = wide.finest() == TimeTicks.Unit.DAYS;

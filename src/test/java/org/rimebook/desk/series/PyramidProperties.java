@@ -75,7 +75,8 @@ class PyramidProperties {
         assertThat(columns.last(column)).isEqualTo(inside[inside.length - 1]);
         assertThat(columns.least(column)).isEqualTo(values(series, inside)[0]);
         assertThat(columns.most(column)).isEqualTo(values(series, inside)[inside.length - 1]);
-        assertThat(columns.joined(column)).isEqualTo(before >= 0 && series.joins(before, inside[0]));
+        assertThat(columns.joined(column))
+            .isEqualTo(before >= 0 && series.joins(before, inside[0]));
         before = inside[inside.length - 1];
       }
     }
@@ -101,9 +102,7 @@ class PyramidProperties {
     return IntStream.range(0, series.size())
         .filter(i -> !Double.isNaN(series.value(i)))
         .filter(i -> stretch.contains(series.timeMs(i)))
-        .filter(
-            i ->
-                (series.timeMs(i) - stretch.fromMs()) * width / stretch.lengthMs() == column)
+        .filter(i -> (series.timeMs(i) - stretch.fromMs()) * width / stretch.lengthMs() == column)
         .toArray();
   }
 

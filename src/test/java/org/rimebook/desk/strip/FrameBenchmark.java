@@ -44,8 +44,7 @@ public final class FrameBenchmark {
 
   private final Workspace workspace = new Workspace();
   private final StripStack stack;
-  private final BufferedImage image =
-      new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+  private final BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
   private final StringBuilder table;
 
   private FrameBenchmark(Path folder, StringBuilder table) {
@@ -93,7 +92,8 @@ public final class FrameBenchmark {
 
   private static Interval zoomed(Interval whole, int frame) {
     int step = frame % 200 < 100 ? frame % 200 : 200 - frame % 200;
-    double length = whole.lengthMs() * StrictMath.pow(DAY_MS / (double) whole.lengthMs(), step / 100.0);
+    double length =
+        whole.lengthMs() * StrictMath.pow(DAY_MS / (double) whole.lengthMs(), step / 100.0);
     long middle = whole.fromMs() + whole.lengthMs() / 3;
     long fromMs = Math.max(whole.fromMs(), middle - Math.round(length / 2));
     return new Interval(fromMs, fromMs + Math.round(length));

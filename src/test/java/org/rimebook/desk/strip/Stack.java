@@ -33,8 +33,7 @@ final class Stack {
 
   final Workspace workspace = new Workspace();
   final StripStack strips;
-  private final BufferedImage image =
-      new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+  private final BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
 
   private Stack() {
     strips = new StripStack(workspace, new InlineTasks());
@@ -93,9 +92,7 @@ final class Stack {
     workspace
         .strips()
         .set(
-            workspace.strips().get().stream()
-                .map(s -> s.shown(kinds.contains(s.kind())))
-                .toList());
+            workspace.strips().get().stream().map(s -> s.shown(kinds.contains(s.kind()))).toList());
     paint();
   }
 

@@ -143,8 +143,7 @@ class StackNavigationTest {
         season(),
         stack -> {
           Rectangle area = stack.area(Kind.FREQUENCY);
-          Rectangle margin =
-              new Rectangle(area.x + area.width + 8, area.y, 20, area.height);
+          Rectangle margin = new Rectangle(area.x + area.width + 8, area.y, 20, area.height);
           for (int y = margin.y; y < margin.y + margin.height; y++) {
             Point point = new Point(margin.x, y);
             if (stack.strips.wireAt(point).equals(Optional.of("w1"))) {

@@ -28,8 +28,7 @@ class StripStackTest {
   @Test
   void aSpikeOfOneReadingIsSeenWithAllOfTheSeasonInView() {
     Bucket calm = Bucket.every(1, 240);
-    Bucket spiked =
-        Bucket.every(1, 240).level(h -> Math.abs(h - SPIKE_HOUR) < 0.001 ? 190 : 150);
+    Bucket spiked = Bucket.every(1, 240).level(h -> Math.abs(h - SPIKE_HOUR) < 0.001 ? 190 : 150);
     Stack.of(
         spiked,
         stack -> {
@@ -100,7 +99,10 @@ class StripStackTest {
           stack.strips.readingsAt(Bucket.ms(10)).forEach(r -> words.add(words(r)));
           assertThat(words.get(1))
               .isEqualTo("w0 155.00 mm|w1 155.00 mm|w2 155.00 mm|bucket 155.00 mm");
-          assertThat(words.get(2)).startsWith("since the start ").contains("\u00b1").endsWith(" mm");
+          assertThat(words.get(2))
+              .startsWith("since the start ")
+              .contains("\u00b1")
+              .endsWith(" mm");
           assertThat(words.subList(3, 5)).containsExactly(" \u22124.3 \u00b0C", " 3.0 m/s");
           assertThat(CrossHair.words(Bucket.ms(10), Bucket.OFFSET, false))
               .isEqualTo("Fri 10 Jan 2025 10:00");
@@ -126,8 +128,7 @@ class StripStackTest {
   void stripsOfChannelsTheSheetLacksArentThere() {
     Stack.of(
         Bucket.every(5, 24),
-        stack ->
-            assertThat(stack.kinds()).containsExactly(Kind.FREQUENCY, Kind.DEPTH, Kind.CATCH));
+        stack -> assertThat(stack.kinds()).containsExactly(Kind.FREQUENCY, Kind.DEPTH, Kind.CATCH));
     Stack.of(
         Bucket.every(5, 24).weather(h -> 1, 3),
         stack -> assertThat(stack.kinds()).contains(Kind.TEMPERATURE, Kind.WIND));
@@ -180,7 +181,8 @@ class StripStackTest {
               (graphics, geometry) ->
                   seen.add(
                       new Interval(
-                          geometry.timeAt(geometry.plots().x), geometry.timeAt(geometry.plots().x + geometry.plots().width))));
+                          geometry.timeAt(geometry.plots().x),
+                          geometry.timeAt(geometry.plots().x + geometry.plots().width))));
           stack.paint();
           assertThat(seen).containsExactly(stack.workspace.view().visible().get());
           assertThat(stack.strips.timeAt(stack.strips.xAt(Bucket.ms(12))))
