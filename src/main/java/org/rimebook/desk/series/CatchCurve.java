@@ -13,6 +13,7 @@ public final class CatchCurve implements Series {
 
   private final CatchSeries pieces;
   private final double[] sumMm;
+  private final int[] unknownBefore;
   private final long[] bandMs;
   private final double[] bandMm;
 
@@ -23,8 +24,11 @@ public final class CatchCurve implements Series {
     this.pieces = pieces;
     int size = pieces.size();
     sumMm = new double[size + 1];
+    unknownBefore = new int[size + 1];
     for (int piece = 0; piece < size; piece++) {
       sumMm[piece + 1] = sumMm[piece] + pieces.catchMm(piece);
+      boolean unknown = pieces.kind(piece) == CatchSeries.Kind.UNKNOWN;
+      unknownBefore[piece + 1] = unknownBefore[piece] + (unknown ? 1 : 0);
     }
     long fromMs = pieces.fromMs(0);
     long lengthMs = pieces.toMs(size - 1) - fromMs;
@@ -53,12 +57,7 @@ public final class CatchCurve implements Series {
 
   @Override
   public boolean joins(int before, int after) {
-    for (int piece = before; piece < after; piece++) {
-      if (pieces.kind(piece) == CatchSeries.Kind.UNKNOWN) {
-        return false;
-      }
-    }
-    return true;
+    return unknownBefore[before] == unknownBefore[after];
   }
 
   /** Whether all that fell between a reading and the next has no timing inside. */

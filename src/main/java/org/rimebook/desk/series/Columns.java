@@ -12,8 +12,8 @@ public final class Columns {
   private final Pyramid pyramid;
   private final Pyramid.Extremes extremes = new Pyramid.Extremes();
   private int width;
-  private int firstIndex;
   private int endIndex;
+  private int[] edges = {0};
   private int[] first = new int[0];
   private int[] last = new int[0];
   private double[] least = new double[0];
@@ -32,29 +32,51 @@ public final class Columns {
 
   /** Sorts the readings of a stretch of time into columns. */
   public void look(Interval stretch, int columns) {
+    room(columns);
+    Series series = pyramid.series();
+    edges[0] = series.firstAtOrAfter(stretch.fromMs());
+    endIndex = series.firstAtOrAfter(stretch.toMs(), edges[0], series.size());
+    edges[columns] = endIndex;
+    int taken = (endIndex - edges[0]) / Math.max(1, columns);
+    for (int column = 1; column < columns; column++) {
+      edges[column] = edge(stretch, column, edges[column - 1], taken);
+      taken = edges[column] - edges[column - 1];
+    }
+    fill();
+  }
+
+  /** The same, of the stretch another series was last looked at, whose times may be the same. */
+  public void look(Interval stretch, Columns other) {
+    if (other == this || other.series().clock() != series().clock()) {
+      look(stretch, other.width);
+      return;
+    }
+    room(other.width);
+    System.arraycopy(other.edges, 0, edges, 0, width + 1);
+    endIndex = other.endIndex;
+    fill();
+  }
+
+  private void room(int columns) {
     width = columns;
     if (first.length < columns) {
+      edges = new int[columns + 1];
       first = new int[columns];
       last = new int[columns];
       least = new double[columns];
       most = new double[columns];
       joined = new boolean[columns];
     }
-    Series series = pyramid.series();
-    firstIndex = series.firstAtOrAfter(stretch.fromMs());
-    endIndex = series.firstAtOrAfter(stretch.toMs(), firstIndex, series.size());
-    int from = firstIndex;
-    int taken = (endIndex - firstIndex) / Math.max(1, columns);
+  }
+
+  private void fill() {
     int before = -1;
-    for (int column = 0; column < columns; column++) {
-      int to = column == columns - 1 ? endIndex : edge(stretch, column + 1, from, taken);
-      fill(column, from, to);
+    for (int column = 0; column < width; column++) {
+      fill(column, edges[column], edges[column + 1]);
       if (first[column] >= 0) {
-        joined[column] = before >= 0 && series.joins(before, first[column]);
+        joined[column] = before >= 0 && series().joins(before, first[column]);
         before = last[column];
       }
-      taken = to - from;
-      from = to;
     }
   }
 
@@ -109,7 +131,7 @@ public final class Columns {
 
   /** The first reading of the stretch, with or without a value. */
   public int firstIndex() {
-    return firstIndex;
+    return edges[0];
   }
 
   /** The first reading after the stretch. */

@@ -11,8 +11,9 @@ public final class Pyramid {
   private static final int FACTOR = 4;
 
   private final Series series;
-  private final double[][] least;
-  private final double[][] most;
+
+  /** By level, and for each block its least value and then its greatest: one place in memory. */
+  private final double[][] pairs;
 
   private Pyramid(Series series) {
     this.series = series;
@@ -20,12 +21,10 @@ public final class Pyramid {
     for (int blocks = series.size() / BLOCK; blocks > 0; blocks /= FACTOR) {
       levels++;
     }
-    least = new double[levels][];
-    most = new double[levels][];
+    pairs = new double[levels][];
     int blocks = series.size() / BLOCK;
     for (int level = 0; level < levels; level++) {
-      least[level] = new double[blocks];
-      most[level] = new double[blocks];
+      pairs[level] = new double[2 * blocks];
       blocks /= FACTOR;
     }
   }
@@ -34,16 +33,16 @@ public final class Pyramid {
   public static Pyramid of(Series series) {
     Pyramid pyramid = new Pyramid(series);
     Extremes in = new Extremes();
-    for (int level = 0; level < pyramid.least.length; level++) {
-      for (int block = 0; block < pyramid.least[level].length; block++) {
+    for (int level = 0; level < pyramid.pairs.length; level++) {
+      for (int block = 0; block < pyramid.pairs[level].length / 2; block++) {
         in.clear();
         if (level == 0) {
           pyramid.readings(block * BLOCK, (block + 1) * BLOCK, in);
         } else {
           pyramid.blocks(level - 1, block * FACTOR, (block + 1) * FACTOR, in);
         }
-        pyramid.least[level][block] = in.least;
-        pyramid.most[level][block] = in.most;
+        pyramid.pairs[level][2 * block] = in.least;
+        pyramid.pairs[level][2 * block + 1] = in.most;
       }
     }
     return pyramid;
@@ -64,7 +63,7 @@ public final class Pyramid {
     from /= BLOCK;
     to /= BLOCK;
     for (int level = 0; from < to; level++) {
-      if (level == least.length - 1) {
+      if (level == pairs.length - 1) {
         blocks(level, from, to, in);
         return;
       }
@@ -90,9 +89,14 @@ public final class Pyramid {
   }
 
   private void blocks(int level, int from, int to, Extremes in) {
-    for (int block = from; block < to; block++) {
-      in.least = Math.min(in.least, least[level][block]);
-      in.most = Math.max(in.most, most[level][block]);
+    double[] of = pairs[level];
+    for (int at = 2 * from; at < 2 * to; at += 2) {
+      if (of[at] < in.least) {
+        in.least = of[at];
+      }
+      if (of[at + 1] > in.most) {
+        in.most = of[at + 1];
+      }
     }
   }
 

@@ -24,6 +24,9 @@ final class Reach {
 
   /** The longest time [ms] a line may bridge between two rows. */
   long between(int before, int after) {
+    if (firstRow.length == 1) {
+      return reachMs[0];
+    }
     long longest = 0;
     for (int run = runAt(before); run < firstRow.length && firstRow[run] <= after; run++) {
       longest = Math.max(longest, reachMs[run]);

@@ -53,6 +53,11 @@ public final class RecordSeries implements Series {
   }
 
   @Override
+  public Object clock() {
+    return record;
+  }
+
+  @Override
   public double value(int index) {
     return values.applyAsDouble(index);
   }

@@ -9,6 +9,11 @@ public interface Series {
   /** When a reading was taken [ms since epoch]. */
   long timeMs(int index);
 
+  /** What the times are of: two series of the same have the same times at the same indices. */
+  default Object clock() {
+    return this;
+  }
+
   /** The value of a reading; NaN where there is none. */
   double value(int index);
 

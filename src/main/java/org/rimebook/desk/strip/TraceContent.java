@@ -40,8 +40,11 @@ final class TraceContent implements Content {
   @Override
   public void look(Interval stretch, int columns) {
     visible = stretch;
+    traces.get(0).used().look(stretch, columns);
     for (Trace trace : traces) {
-      trace.used().look(stretch, columns);
+      if (trace != traces.get(0)) {
+        trace.used().look(stretch, traces.get(0).used());
+      }
       trace.leftOut().look(stretch, columns);
     }
   }

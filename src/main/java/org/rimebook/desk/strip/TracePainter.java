@@ -15,6 +15,7 @@ import org.rimebook.desk.series.Series;
 final class TracePainter {
 
   private static final double LINE = 1.25;
+  private static final double ROOM = 6;
 
   private final Graphics2D graphics;
   private final Canvas canvas;
@@ -33,25 +34,44 @@ final class TracePainter {
     }
   }
 
-  /** Draws readings as hollow marks where there is room, else as the range of each column. */
+  /**
+   * Draws readings that stand alone as hollow marks, and others as the range of each column. What
+   * lies beyond the axis is marked at its end.
+   */
   void marks(Columns columns) {
-    Series series = columns.series();
-    if (columns.endIndex() - columns.firstIndex() > columns.width() / 6) {
-      dense(columns);
-      return;
-    }
-    double size = canvas.thick(5);
+    dense(columns);
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setStroke(new BasicStroke(canvas.thick(1)));
-    for (int i = columns.firstIndex(); i < columns.endIndex(); i++) {
-      double y = canvas.y(series.value(i));
-      double top = canvas.plot().y + size / 2;
-      double bottom = canvas.plot().y + canvas.plot().height - size / 2 - 1;
-      double inside = Math.max(top, Math.min(bottom, y));
-      graphics.draw(
-          new Ellipse2D.Double(
-              canvas.x(series.timeMs(i)) - size / 2, inside - size / 2, size, size));
+    int room = canvas.thick(ROOM);
+    int before = -room;
+    int column = next(columns, 0);
+    while (column < columns.width()) {
+      int after = next(columns, column + 1);
+      boolean apart =
+          column - before >= room && (after - column >= room || after == columns.width());
+      if (apart && columns.first(column) == columns.last(column)) {
+        mark(columns.series(), columns.first(column));
+      }
+      before = column;
+      column = after;
     }
+  }
+
+  private static int next(Columns columns, int from) {
+    int column = from;
+    while (column < columns.width() && !columns.holds(column)) {
+      column++;
+    }
+    return column;
+  }
+
+  private void mark(Series series, int index) {
+    double size = canvas.thick(5);
+    double top = canvas.plot().y + size / 2;
+    double bottom = canvas.plot().y + canvas.plot().height - size / 2 - 1;
+    double y = Math.max(top, Math.min(bottom, canvas.y(series.value(index))));
+    double x = canvas.x(series.timeMs(index));
+    graphics.draw(new Ellipse2D.Double(x - size / 2, y - size / 2, size, size));
   }
 
   private void smooth(Columns columns, BasicStroke stroke) {

@@ -98,6 +98,48 @@ class PyramidProperties {
         .isEqualTo(fresh.endIndex() - fresh.firstIndex());
   }
 
+  @Property
+  void aSeriesLookedAtLikeOneOfTheSameTimesHoldsItsOwn(@ForAll long seed) {
+    Made series = Made.of(seed, 500);
+    Interval stretch = new Interval(1_100_000, 1_500_000);
+    Columns plain = new Columns(Pyramid.of(series));
+    plain.look(stretch, 70);
+    Columns alike = new Columns(Pyramid.of(new Shifted(series)));
+    alike.look(stretch, plain);
+    for (int column = 0; column < 70; column++) {
+      assertThat(alike.first(column)).isEqualTo(plain.first(column));
+      assertThat(alike.most(column)).isEqualTo(plain.most(column) + 1);
+    }
+  }
+
+  /** The same times with values greater by one. */
+  private record Shifted(Made of) implements Series {
+    @Override
+    public int size() {
+      return of.size();
+    }
+
+    @Override
+    public long timeMs(int index) {
+      return of.timeMs(index);
+    }
+
+    @Override
+    public Object clock() {
+      return of;
+    }
+
+    @Override
+    public double value(int index) {
+      return of.value(index) + 1;
+    }
+
+    @Override
+    public boolean joins(int before, int after) {
+      return of.joins(before, after);
+    }
+  }
+
   private static int[] inside(Made series, Interval stretch, int width, int column) {
     return IntStream.range(0, series.size())
         .filter(i -> !Double.isNaN(series.value(i)))
