@@ -20,6 +20,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.EntryTimes;
@@ -64,6 +65,7 @@ public final class MarkBar extends JPanel {
     words.setLineWrap(true);
     words.setWrapStyleWord(true);
     words.setBorder(null);
+    ((DefaultCaret) words.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     row.setOpaque(false);
     content.add(row, "wmin 0, wrap");
     content.add(words, "wmin 0, gapleft 8, gapright 8, gapbottom 4");
