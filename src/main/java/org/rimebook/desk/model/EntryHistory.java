@@ -42,13 +42,10 @@ public final class EntryHistory {
   private void tell(Entry entry, boolean asked) {
     Optional<Entry> before = predecessor(entry);
     before.ifPresent(earlier -> tell(earlier, false));
-    String deed = before.isPresent() ? "changed to" : "written";
-    line(entry, deed + (asked ? asTold(before.isPresent()) : ": " + said(entry)));
+    String deed = before.isPresent() ? "changed to " : "written";
+    String own = before.isPresent() ? "this" : "";
+    line(entry, deed + (asked ? own : (before.isPresent() ? "" : ": ") + said(entry)));
     withdrawals(entry, true);
-  }
-
-  private static String asTold(boolean changed) {
-    return changed ? " this" : "";
   }
 
   /** Withdrawals of an entry take it away, those of a withdrawal bring it back, and so on. */

@@ -1,5 +1,8 @@
 package org.rimebook.desk.page;
 
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
@@ -13,8 +16,11 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.EntryTimes;
@@ -39,6 +45,8 @@ public final class MarkBar extends JPanel {
   private final JLabel span = new JLabel();
   private final JPanel row = new JPanel(new WrapRow());
   private final JTextArea words = new JTextArea();
+  private final JPanel content =
+      new WidthTracker(new MigLayout("insets 0, fillx, hidemode 3, gap 0", "[grow, fill]"));
   private transient Optional<MarkFields> fields = Optional.empty();
   private final transient Map<String, JCheckBox> wires = new LinkedHashMap<>();
   private transient Object shown = NOTHING;
@@ -47,7 +55,7 @@ public final class MarkBar extends JPanel {
    * @param marking what is marked
    */
   public MarkBar(Marking marking) {
-    super(new MigLayout("insets 0, fillx, hidemode 3, gap 0", "[grow, fill]"));
+    super(new BorderLayout());
     this.marking = marking;
     setName("mark bar");
     getAccessibleContext().setAccessibleName("Mark");
@@ -57,9 +65,14 @@ public final class MarkBar extends JPanel {
     words.setLineWrap(true);
     words.setWrapStyleWord(true);
     words.setBorder(null);
+    ((DefaultCaret) words.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     row.setOpaque(false);
-    add(row, "wmin 0, wrap");
-    add(words, "wmin 0, gapleft 8, gapright 8, gapbottom 4");
+    content.add(row, "wmin 0, wrap");
+    content.add(words, "wmin 0, gapleft 8, gapright 8, gapbottom 4");
+    JScrollPane scroll = new JScrollPane(content);
+    scroll.setBorder(null);
+    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    add(scroll);
     Keys.bind(
         this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke("ENTER"), this::write);
     row.addComponentListener(
@@ -67,12 +80,27 @@ public final class MarkBar extends JPanel {
           @Override
           public void componentResized(ComponentEvent event) {
             row.revalidate();
+            revalidate();
           }
         });
     marking.task().watch(task -> present());
     marking.workspace().selection().watch(selection -> present());
     marking.workspace().opened().watch(opened -> present());
     present();
+  }
+
+  /** As high as what is in it, but not more than two fifths of the window; then it scrolls. */
+  @Override
+  public Dimension getPreferredSize() {
+    Dimension wanted = content.getPreferredSize();
+    Component window = SwingUtilities.getRoot(this);
+    int most = window == null ? wanted.height : Math.max(Look.px(64), window.getHeight() * 2 / 5);
+    return new Dimension(wanted.width, Math.min(wanted.height, most));
+  }
+
+  @Override
+  public Dimension getMinimumSize() {
+    return new Dimension(0, getPreferredSize().height);
   }
 
   private void present() {
@@ -118,6 +146,7 @@ public final class MarkBar extends JPanel {
         row.add(button(kind.words(), String.valueOf(kind.key()), kind.effect(), start(kind)));
       }
     }
+    SeenWhenFocused.watch(row);
     row.revalidate();
     row.repaint();
     fields.map(MarkFields::first).ifPresent(JComponent::requestFocusInWindow);

@@ -116,8 +116,8 @@ final class MarkFields {
     return switch (field) {
       case ANTIFREEZE, OIL, INITIALS -> 4;
       case TOTAL -> 6;
-      case SOURCE -> 20;
-      case NOTE -> 26;
+      case SOURCE -> 16;
+      case NOTE -> 22;
     };
   }
 

@@ -43,7 +43,7 @@ class StepsProperties {
   }
 
   /** Deeds by number: 0 to 3 mark, change, withdraw and bring back, 4 and 5 undo and redo. */
-  @Property(tries = 150)
+  @Property(tries = 60)
   void anySequenceOfStepsIsUndoneAndDoneAgainExactly(
       @ForAll @Size(max = 25) List<@IntRange(max = 7) Integer> deeds,
       @ForAll @IntRange(max = 9) int reopened)
