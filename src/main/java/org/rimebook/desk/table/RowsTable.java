@@ -44,13 +44,14 @@ final class RowsTable extends JTable {
 
   private static int width(TotalsColumn column) {
     return switch (column) {
-      case START -> 132;
-      case CATCH, COMPLETE -> 92;
+      case START -> 148;
+      case CATCH -> 92;
+      case COMPLETE -> 104;
       case UNCERTAINTY -> 72;
       case QUALITY -> 98;
       case WIRES, REASONS -> 144;
       case SINCE -> 136;
-      case ADJUSTED -> 104;
+      case ADJUSTED -> 112;
       case PHASE -> 64;
     };
   }
@@ -60,6 +61,12 @@ final class RowsTable extends JTable {
     return column == TotalsColumn.WIRES
         || column == TotalsColumn.SINCE
         || column == TotalsColumn.REASONS;
+  }
+
+  /** As wide as what it scrolls in, unless figures would be cut. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() != null && getParent().getWidth() >= getMinimumSize().width;
   }
 
   @Override
