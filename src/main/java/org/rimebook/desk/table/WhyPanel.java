@@ -68,10 +68,17 @@ public final class WhyPanel extends JPanel {
     close.addActionListener(event -> close());
     JLabel why = new JLabel("Why");
     why.setForeground(Look.muted());
+    model
+        .explanation()
+        .follow(
+            explanation -> {
+              go.setVisible(explanation.isPresent());
+              close.setVisible(explanation.isPresent());
+            });
     head.add(why, "wmin 0");
     head.add(go);
     head.add(close, "wrap");
-    head.add(title, "spanx, growx, wmin 0");
+    head.add(title, "spanx, growx, w 0:0:");
     return head;
   }
 
