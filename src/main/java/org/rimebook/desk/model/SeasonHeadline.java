@@ -6,6 +6,7 @@ import static org.rimebook.station.Words.text;
 import java.util.List;
 import java.util.Optional;
 import org.rimebook.totals.Quality;
+import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
 
 /**
@@ -57,7 +58,13 @@ public record SeasonHeadline(String total, String signOff) {
             .varianceMm2(
                 hours.get(0).interval().fromMs(), hours.get(hours.size() - 1).interval().toMs());
     return computed.totals().resolution().toMm(computed.totals().seasonUnits().getAsLong())
-        + text(" mm ± %.1f mm", Math.sqrt(variance));
+        + uncertainty(Math.sqrt(variance), computed.totals().resolution());
+  }
+
+  /** To the resolution, and finer where that would say there is none. */
+  private static String uncertainty(double mm, Resolution resolution) {
+    int decimals = mm < resolution.mm() ? resolution.decimals() + 1 : resolution.decimals();
+    return text(" mm ± %." + decimals + "f mm", mm);
   }
 
   private static String count(List<TotalRow> hours, Quality quality) {

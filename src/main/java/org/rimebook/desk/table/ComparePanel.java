@@ -54,6 +54,7 @@ public final class ComparePanel extends JPanel {
   private final JButton close = new JButton("Put away");
   private final JButton takeOver = new JButton("Take over theirs");
   private final JPanel body = new JPanel(new CardLayout());
+  private final DeskAction compare;
   private final PlainTable<EntryDifference> entries;
   private final PlainTable<DayDifference> days;
 
@@ -66,6 +67,13 @@ public final class ComparePanel extends JPanel {
     super(new BorderLayout());
     this.workspace = workspace;
     this.model = new CompareModel(workspace, keeper, tasks);
+    this.compare =
+        DeskAction.named(Group.SEASON, "Compare with another notebook…", this::choose)
+            .saying("Shows entries and daily totals that differ from another notebook's")
+            .mnemonic('C')
+            .when(() -> workspace.opened().get().isPresent())
+            .done();
+    workspace.opened().watch(opened -> compare.refresh());
     this.entries =
         new PlainTable<>(
             parts(),
@@ -88,12 +96,7 @@ public final class ComparePanel extends JPanel {
 
   /** Commands of the comparison. */
   public List<DeskAction> actions() {
-    return List.of(
-        DeskAction.named(Group.SEASON, "Compare with another notebook…", this::choose)
-            .saying("Shows entries and daily totals that differ from another notebook's")
-            .mnemonic('C')
-            .when(() -> workspace.opened().get().isPresent())
-            .done());
+    return List.of(compare);
   }
 
   private JPanel head() {
@@ -129,7 +132,7 @@ public final class ComparePanel extends JPanel {
     JPanel panel =
         new JPanel(
             new MigLayout(
-                "insets 0, gap 16 0", "[grow 60, fill, 0:0][grow 40, fill, 0:0]", "[grow, fill]"));
+                "insets 0, gap 16 0", "[grow 55, fill, 0:0][grow 45, fill, 0:0]", "[grow, fill]"));
     panel.add(scroll(entries));
     panel.add(scroll(days));
     return panel;
@@ -163,10 +166,10 @@ public final class ComparePanel extends JPanel {
   private List<PlainTable.Part<DayDifference>> dayParts() {
     return List.of(
         new PlainTable.Part<>(
-            "Day", 96, false, d -> text().time().date(d.mine().interval().fromMs())),
-        new PlainTable.Part<>("Mine mm", 72, true, d -> text().total(d.mine())),
-        new PlainTable.Part<>("Theirs mm", 80, true, d -> text().total(d.theirs())),
-        new PlainTable.Part<>("Theirs − mine mm", 120, true, d -> text().difference(d)),
+            "Day", 100, true, d -> text().time().date(d.mine().interval().fromMs())),
+        new PlainTable.Part<>("Mine mm", 80, true, d -> text().total(d.mine())),
+        new PlainTable.Part<>("Theirs mm", 88, true, d -> text().total(d.theirs())),
+        new PlainTable.Part<>("Theirs − mine mm", 136, true, d -> text().difference(d)),
         new PlainTable.Part<>("Quality", 120, false, d -> text().quality(d)));
   }
 

@@ -56,7 +56,9 @@ final class PlainTable<T> extends JTable {
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     TableCellRenderer heading = getTableHeader().getDefaultRenderer();
     for (int i = 0; i < parts.size(); i++) {
-      getColumnModel().getColumn(i).setPreferredWidth(Look.px(parts.get(i).width()));
+      int width = Look.px(parts.get(i).width());
+      getColumnModel().getColumn(i).setPreferredWidth(width);
+      getColumnModel().getColumn(i).setMinWidth(parts.get(i).figures() ? width : width / 2);
       getColumnModel().getColumn(i).setCellRenderer(new Cell(parts.get(i).figures()));
       getColumnModel().getColumn(i).setHeaderRenderer(new Heading(heading, parts.get(i).figures()));
     }
@@ -79,6 +81,12 @@ final class PlainTable<T> extends JTable {
             }
           }
         });
+  }
+
+  /** As wide as what it scrolls in, unless figures would be cut. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() != null && getParent().getWidth() >= getMinimumSize().width;
   }
 
   @Override

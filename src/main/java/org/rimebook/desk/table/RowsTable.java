@@ -36,22 +36,24 @@ final class RowsTable extends JTable {
     TableCellRenderer heading = getTableHeader().getDefaultRenderer();
     for (TotalsColumn column : TotalsColumn.values()) {
       TableColumn shown = getColumnModel().getColumn(column.ordinal());
-      shown.setPreferredWidth(Look.px(width(column)));
-      shown.setMinWidth(Look.px(shrinks(column) ? 56 : width(column)));
+      shown.setPreferredWidth(width(column));
+      shown.setMinWidth(shrinks(column) ? Look.px(56) : width(column));
       shown.setHeaderRenderer(new Heading(heading, column.figures()));
     }
   }
 
-  private static int width(TotalsColumn column) {
+  /** Width of a column; times are never cut, at whatever scale the type is drawn. */
+  private int width(TotalsColumn column) {
     return switch (column) {
-      case START -> 132;
-      case CATCH, COMPLETE -> 92;
-      case UNCERTAINTY -> 72;
-      case QUALITY -> 98;
-      case WIRES, REASONS -> 144;
-      case SINCE -> 136;
-      case ADJUSTED -> 104;
-      case PHASE -> 64;
+      case START, SINCE ->
+          Figures.width(getFontMetrics(getFont()), "2024-12-28 08:00") + Look.px(20);
+      case CATCH -> Look.px(92);
+      case COMPLETE -> Look.px(96);
+      case UNCERTAINTY -> Look.px(72);
+      case QUALITY -> Look.px(98);
+      case WIRES, REASONS -> Look.px(144);
+      case ADJUSTED -> Look.px(104);
+      case PHASE -> Look.px(64);
     };
   }
 
@@ -60,6 +62,12 @@ final class RowsTable extends JTable {
     return column == TotalsColumn.WIRES
         || column == TotalsColumn.SINCE
         || column == TotalsColumn.REASONS;
+  }
+
+  /** As wide as what it scrolls in, unless figures would be cut. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() != null && getParent().getWidth() >= getMinimumSize().width;
   }
 
   @Override

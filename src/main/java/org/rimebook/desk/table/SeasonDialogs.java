@@ -18,6 +18,7 @@ public final class SeasonDialogs {
   private final SignOffModel signOff;
   private final ExportModel export;
   private final Supplier<Window> owner;
+  private final List<DeskAction> actions;
 
   /**
    * @param workspace the season
@@ -31,22 +32,30 @@ public final class SeasonDialogs {
     this.signOff = new SignOffModel(workspace, keeper);
     this.export = new ExportModel(workspace, tasks);
     this.owner = owner;
+    this.actions = List.of(exporting(), signing());
+    workspace.opened().watch(opened -> actions.forEach(DeskAction::refresh));
   }
 
   /** The commands. */
   public List<DeskAction> actions() {
-    return List.of(
-        DeskAction.named(Group.SEASON, "Export tables…", this::export)
-            .saying("Writes the hourly and daily tables, the summary and their description")
-            .key("control E")
-            .mnemonic('E')
-            .when(() -> workspace.opened().get().isPresent())
-            .done(),
-        DeskAction.named(Group.SEASON, "Sign off…", this::signOff)
-            .saying("States that the totals are defended as they are, with your initials")
-            .mnemonic('G')
-            .when(() -> workspace.opened().get().isPresent())
-            .done());
+    return actions;
+  }
+
+  private DeskAction exporting() {
+    return DeskAction.named(Group.SEASON, "Export tables…", this::export)
+        .saying("Writes the hourly and daily tables, the summary and their description")
+        .key("control E")
+        .mnemonic('E')
+        .when(() -> workspace.opened().get().isPresent())
+        .done();
+  }
+
+  private DeskAction signing() {
+    return DeskAction.named(Group.SEASON, "Sign off…", this::signOff)
+        .saying("States that the totals are defended as they are, with your initials")
+        .mnemonic('G')
+        .when(() -> workspace.opened().get().isPresent())
+        .done();
   }
 
   private void export() {

@@ -59,16 +59,26 @@ public final class WhyPanel extends JPanel {
   }
 
   private JPanel head() {
-    JPanel head = new JPanel(new MigLayout("insets 8 16 8 8, gap 8", "[grow, fill, 0:0]8[]8[]"));
+    JPanel head = new JPanel(new MigLayout("insets 8 16 8 8, gap 8 0", "[grow, fill, 0:0]8[]8[]"));
     JButton go = new JButton("Go there");
     go.setToolTipText("Shows the time of this total in the strips");
     go.addActionListener(event -> workspace.asked().get().ifPresent(this::go));
     JButton close = new JButton("Close");
     close.setToolTipText("Closes this page (Escape)");
     close.addActionListener(event -> close());
-    head.add(title, "wmin 0");
+    JLabel why = new JLabel("Why");
+    why.setForeground(Look.muted());
+    model
+        .explanation()
+        .follow(
+            explanation -> {
+              go.setVisible(explanation.isPresent());
+              close.setVisible(explanation.isPresent());
+            });
+    head.add(why, "wmin 0");
     head.add(go);
-    head.add(close);
+    head.add(close, "wrap");
+    head.add(title, "spanx, growx, w 0:0:");
     return head;
   }
 
@@ -86,7 +96,7 @@ public final class WhyPanel extends JPanel {
   private void show(Optional<Explanation> explanation) {
     body.removeAll();
     if (explanation.isEmpty()) {
-      title.setText("Why");
+      title.setText(" ");
       body.add(
           Prose.quiet(
               "Double-click a total, or press W on it, to see the readings, wires and entries"
@@ -106,7 +116,7 @@ public final class WhyPanel extends JPanel {
   private void lay(Explanation explanation) {
     ShortTime time =
         new ShortTime(workspace.opened().get().orElseThrow().season().sheet().utcOffset());
-    title.setText("Why " + time.span(explanation.interval()));
+    title.setText(time.span(explanation.interval()));
     title.setFont(Look.bold(1.15));
     List<String> wires =
         workspace.opened().get().orElseThrow().season().sheet().wires().stream()

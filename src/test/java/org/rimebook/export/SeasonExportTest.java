@@ -1,0 +1,54 @@
+package org.rimebook.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rimebook.fixture.Bucket;
+import org.rimebook.fixture.Copies;
+import org.rimebook.season.Progress;
+import org.rimebook.season.SeasonResult;
+import org.rimebook.totals.Resolution;
+
+class SeasonExportTest {
+
+  private static final SeasonResult RESULT = Bucket.every(60, 48).result();
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"totals", "tables", "files"})
+  void endedHalfwayItLeavesEveryFileAsItWas(String stage) throws IOException {
+    SeasonExport.write(RESULT, Resolution.TENTH, folder, Progress.NONE);
+    var before = Copies.bytes(folder);
+    Progress ending =
+        (reached, share) -> {
+          if (reached.equals(stage)) {
+            throw new CancellationException(reached);
+          }
+        };
+    assertThatThrownBy(() -> SeasonExport.write(RESULT, Resolution.HUNDREDTH, folder, ending))
+        .isInstanceOf(CancellationException.class);
+    assertThat(Copies.bytes(folder)).isEqualTo(before);
+  }
+
+  @Test
+  void theSharesOfProgressRise() throws IOException {
+    double[] last = {0};
+    SeasonExport.write(
+        RESULT,
+        Resolution.TENTH,
+        folder,
+        (stage, share) -> {
+          assertThat(share).isGreaterThan(last[0]).isLessThan(1);
+          last[0] = share;
+        });
+    assertThat(last[0]).isPositive();
+  }
+}
