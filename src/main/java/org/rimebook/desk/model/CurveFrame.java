@@ -45,7 +45,8 @@ public record CurveFrame(Axis hz, Axis mm) {
               .filter(s -> s >= rough)
               .findFirst()
               .orElse(10 * ten);
-      double first = Math.ceil(least / step) * step;
+      // Adding zero makes a negative zero a plain one.
+      double first = Math.ceil(least / step) * step + 0.0;
       return DoubleStream.iterate(first, tick -> tick <= greatest, tick -> tick + step).toArray();
     }
   }

@@ -164,7 +164,7 @@ final class CurveChart extends JPanel {
         read.ifPresent(hz -> dot(inside, x(hz), y(curve.depthMm(hz))));
       }
       inside.dispose();
-      name(number, wire.name(), x(to));
+      name(number, wire.name());
     }
 
     private void dot(Graphics2D on, double x, double y) {
@@ -172,13 +172,17 @@ final class CurveChart extends JPanel {
       on.fill(new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius));
     }
 
-    /** Names stand one below the other where the curves end, left of them. */
-    private void name(int number, String words, double endX) {
+    /** Names stand one below the other beside a piece of their line, where no curve comes. */
+    private void name(int number, String words) {
       FontMetrics metrics = g.getFontMetrics();
+      double left = plot.getX() + Look.px(6);
+      double base = plot.getY() + metrics.getAscent() + (number + 1.3) * metrics.getHeight();
+      double middle = base - metrics.getAscent() / 2.5;
       g.setColor(Look.wire(number));
-      float x = (float) Math.min(endX, plot.getMaxX()) - metrics.stringWidth(words) - Look.px(20);
-      float y = (float) plot.getY() + metrics.getAscent() + number * metrics.getHeight();
-      g.drawString(words, x, y + Look.px(2));
+      g.setStroke(Look.wireLine(number));
+      g.draw(new Line2D.Double(left, middle, left + Look.px(24), middle));
+      g.setColor(Look.ink());
+      g.drawString(words, (float) left + Look.px(30), (float) base);
     }
   }
 }
