@@ -56,7 +56,9 @@ class SunMarkTest {
     assertThat(mark.rangeMm(0)).isCloseTo(0.2, within(1e-6));
   }
 
-  /** Worked by hand: of 0.45 and 0.15 the standard deviation is 0.3/√2, the error of the mean 0.15. */
+  /**
+   * Worked by hand: of 0.45 and 0.15 the standard deviation is 0.3/√2, the error of the mean 0.15.
+   */
   @Test
   void theErrorOfTheMeanIsByHowDaysDiffer() {
     Bucket bucket = sunny(sunny(season(), 0, 0.9), 1, 0.3);
@@ -92,10 +94,7 @@ class SunMarkTest {
   void aDayWithAnHourOfAWireLeftOutIsLeftOut() {
     Entry bad =
         new Entry.BadInterval(
-            Bucket.header("bad"),
-            Bucket.span(50, 52),
-            Set.of("w0"),
-            BadReason.INTERFERENCE);
+            Bucket.header("bad"), Bucket.span(50, 52), Set.of("w0"), BadReason.INTERFERENCE);
 
     SunMark mark = mark(season().entry(bad), Bucket.span(0, FOUR_DAYS));
 

@@ -46,8 +46,7 @@ public final class AgainstPanel extends JPanel {
         new PictureMaker(
             tasks,
             views::show,
-            fault ->
-                workspace.notice().set(new Notice(Notice.Weight.FAULT, Faults.words(fault))));
+            fault -> workspace.notice().set(new Notice(Notice.Weight.FAULT, Faults.words(fault))));
     getAccessibleContext().setAccessibleName("Raw against derived");
     add(controls, "wrap, gapleft 8, gaptop 4, wmin 0");
     add(views, "grow, push, hmin 0, wmin 0");

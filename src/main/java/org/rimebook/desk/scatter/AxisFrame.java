@@ -66,8 +66,7 @@ final class AxisFrame {
   Rectangle area(Dimension size) {
     int width = size.width - Look.px(LEFT) - Look.px(right);
     int height = size.height - Look.px(TOP) - Look.px(BOTTOM);
-    return new Rectangle(
-        Look.px(LEFT), Look.px(TOP), Math.max(1, width), Math.max(1, height));
+    return new Rectangle(Look.px(LEFT), Look.px(TOP), Math.max(1, width), Math.max(1, height));
   }
 
   /** Draws the grid, the numbers and the labels. */

@@ -11,9 +11,9 @@ import org.rimebook.desk.model.against.Cloud;
 import org.rimebook.desk.model.against.Grid;
 
 /**
- * Draws the cells of a cloud: readings used as squares, the darker the more there are, and as larger
- * ones where they are alone; readings left out as crosses; selected ones as lozenges. What lies
- * outside the plot is an arrowhead at its edge.
+ * Draws the cells of a cloud: readings used as squares, the darker the more there are, and as
+ * larger ones where they are alone; readings left out as crosses; selected ones as lozenges. What
+ * lies outside the plot is an arrowhead at its edge.
  */
 final class CloudPainter {
 
@@ -52,8 +52,7 @@ final class CloudPainter {
    */
   void used(Cloud cloud, Color colour, double strength) {
     // Squares lie on whole pixels; smoothing their edges would only take time.
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     BitSet taken = taken(cloud);
     int[] shade = shades(cloud);
     // A colour is costly to set, so all cells of a shade are drawn together.

@@ -11,7 +11,9 @@ import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.model.against.Asked;
 import org.rimebook.station.Wire;
 
-/** What is shown: all or what is in view, which pair, and which view where there is room for one. */
+/**
+ * What is shown: all or what is in view, which pair, and which view where there is room for one.
+ */
 final class Controls extends JPanel {
 
   static final String BY_HOUR = "Departure by hour";

@@ -41,8 +41,7 @@ final class HourPainter {
 
   void paint(List<Wire> wires, Set<String> chosen) {
     for (int wire = 0; wire < sun.wires(); wire++) {
-      double strength =
-          chosen.isEmpty() || chosen.contains(wires.get(wire).name()) ? 1 : 0.35;
+      double strength = chosen.isEmpty() || chosen.contains(wires.get(wire).name()) ? 1 : 0.35;
       graphics.setColor(Look.faint(Look.wire(wire), 0.18 * strength));
       graphics.fill(band(wire));
       graphics.setColor(Look.faint(Look.wire(wire), strength));
@@ -89,8 +88,7 @@ final class HourPainter {
   private void names(List<Wire> wires) {
     graphics.setFont(Look.text(0.9));
     int height = graphics.getFontMetrics().getHeight();
-    List<Integer> fromTop =
-        new ArrayList<>(IntStream.range(0, sun.wires()).boxed().toList());
+    List<Integer> fromTop = new ArrayList<>(IntStream.range(0, sun.wires()).boxed().toList());
     fromTop.sort((one, other) -> Double.compare(end(one), end(other)));
     double least = area.y;
     for (int wire : fromTop) {

@@ -76,8 +76,7 @@ final class Linking implements BrushControl.Listener {
         "Finding the readings",
         progress -> Brush.over(points, rectangle, scene.scatter().span(), record),
         found -> select(found, adding),
-        fault ->
-            workspace.notice().set(new Notice(Notice.Weight.FAULT, Faults.words(fault))));
+        fault -> workspace.notice().set(new Notice(Notice.Weight.FAULT, Faults.words(fault))));
   }
 
   private void select(Brush.Found found, boolean adding) {

@@ -76,9 +76,7 @@ record ScatterScene(AgainstPicture picture, Scatter scatter, Kind kind) {
     for (Layer layer : scatter.layers()) {
       double strength = standsOut(layer, chosen) ? 1 : 0.3;
       clouds.used(
-          layer.used(),
-          kind == Kind.CURVE ? Look.wire(layer.name().wire()) : Look.ink(),
-          strength);
+          layer.used(), kind == Kind.CURVE ? Look.wire(layer.name().wire()) : Look.ink(), strength);
     }
     curves.names();
   }

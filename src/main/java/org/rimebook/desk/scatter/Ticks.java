@@ -42,8 +42,7 @@ final class Ticks implements TickUnitSource {
   }
 
   private static DecimalFormat format(int decimals) {
-    DecimalFormat format =
-        new DecimalFormat("0", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(Locale.ROOT));
     format.setMinimumFractionDigits(Math.max(0, decimals));
     return format;
   }

@@ -18,11 +18,7 @@ import org.rimebook.station.Progress;
  * @param sun the sun's mark; empty until the catch is computed, and when there is one wire only
  */
 public record AgainstPicture(
-    Asked asked,
-    Readings readings,
-    Scatter curve,
-    Optional<Scatter> pair,
-    Optional<SunMark> sun) {
+    Asked asked, Readings readings, Scatter curve, Optional<Scatter> pair, Optional<SunMark> sun) {
 
   /**
    * Makes a picture.
@@ -85,8 +81,7 @@ public record AgainstPicture(
     Scatter.Series series =
         new Scatter.Series(
             new Scatter.Named(words, pair.one()), readings.pair(pair.one(), pair.other()));
-    return Optional.of(
-        Scatter.of(List.of(series), span, asked.room().pair(), Range.EMPTY.with(0)));
+    return Optional.of(Scatter.of(List.of(series), span, asked.room().pair(), Range.EMPTY.with(0)));
   }
 
   private static SunMark sun(Asked asked, SeasonResult result) {

@@ -8,8 +8,7 @@ import org.rimebook.fixture.Bucket;
 
 class BrushTest {
 
-  private static final Range ANY =
-      new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  private static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   private static Brush.Found over(Bucket bucket, Range departureMm) {
     Readings readings = Fixtures.readings(bucket);
@@ -67,9 +66,7 @@ class BrushTest {
     Brush.Found found = over(bucket, new Range(1.5, 2.5));
 
     assertThat(found.found()).isEqualTo(251);
-    assertThat(found.stretches())
-        .hasSize(Brush.MOST_STRETCHES)
-        .contains(Bucket.span(500, 510));
+    assertThat(found.stretches()).hasSize(Brush.MOST_STRETCHES).contains(Bucket.span(500, 510));
     assertThat(found.words()).contains("the 200 longest are selected");
   }
 
