@@ -6,13 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleConsumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.fixture.Copies;
-import org.rimebook.season.Progress;
+import org.rimebook.station.Progress;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.totals.Resolution;
 
@@ -28,9 +29,17 @@ class SeasonExportTest {
     SeasonExport.write(RESULT, Resolution.TENTH, folder, Progress.NONE);
     var before = Copies.bytes(folder);
     Progress ending =
-        (reached, share) -> {
-          if (reached.equals(stage)) {
-            throw new CancellationException(reached);
+        new Progress() {
+          @Override
+          public void at(String reached, double share) {
+            if (reached.equals(stage)) {
+              throw new CancellationException(reached);
+            }
+          }
+
+          @Override
+          public boolean cancelled() {
+            return false;
           }
         };
     assertThatThrownBy(() -> SeasonExport.write(RESULT, Resolution.HUNDREDTH, folder, ending))
@@ -45,10 +54,23 @@ class SeasonExportTest {
         RESULT,
         Resolution.TENTH,
         folder,
-        (stage, share) -> {
-          assertThat(share).isGreaterThan(last[0]).isLessThan(1);
-          last[0] = share;
-        });
+        new Hearing(
+            share -> {
+              assertThat(share).isGreaterThan(last[0]).isLessThan(1);
+              last[0] = share;
+            }));
     assertThat(last[0]).isPositive();
+  }
+
+  private record Hearing(DoubleConsumer ear) implements Progress {
+    @Override
+    public void at(String stage, double share) {
+      ear.accept(share);
+    }
+
+    @Override
+    public boolean cancelled() {
+      return false;
+    }
   }
 }
