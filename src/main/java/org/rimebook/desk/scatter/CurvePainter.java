@@ -113,7 +113,7 @@ final class CurvePainter {
       box.translate(0, height);
     }
     labels.add(box);
-    graphics.setColor(Look.faint(Look.paper(), 0.85));
+    graphics.setColor(Look.faint(Look.paper(), 0.5));
     graphics.fill(box);
     graphics.setColor(colour);
     graphics.drawString(name, box.x, box.y + graphics.getFontMetrics().getAscent());

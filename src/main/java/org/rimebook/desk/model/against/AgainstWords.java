@@ -150,6 +150,7 @@ public final class AgainstWords {
   }
 
   private static String number(String form, double value) {
-    return String.format(Locale.ROOT, form, value).replace('-', '−');
+    // What rounds to nothing has no sign.
+    return String.format(Locale.ROOT, form, value).replaceAll("-(0\\.0+ )", "$1").replace('-', '−');
   }
 }
