@@ -38,7 +38,7 @@ public record CurveFrame(Axis hz, Axis mm) {
     /** Round values for a grid, at most {@value #MOST_TICKS}. */
     public double[] ticks() {
       double rough = (greatest - least) / MOST_TICKS;
-      double ten = Math.pow(10, Math.floor(Math.log10(rough)));
+      double ten = StrictMath.pow(10, Math.floor(StrictMath.log10(rough)));
       double step =
           DoubleStream.of(1, 2, 5, 10)
               .map(f -> f * ten)

@@ -8,7 +8,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
@@ -22,7 +21,7 @@ public final class FaultPanel extends JPanel {
 
   private final JLabel title = Words.label(" ", () -> Look.bold(1.4), Look::ink);
   private final JLabel count = Words.label(" ", () -> Look.text(1), Look::muted);
-  private final JPanel list = new JPanel(new MigLayout("insets 0, wrap 1, gapy 4", "[grow, fill]"));
+  private final Sheet list = new Sheet(new MigLayout("insets 0, wrap 1, gapy 4", "[grow, fill]"));
   private final JButton again = new JButton("Try again");
   private final JButton another = new JButton("Open another…");
   private final JButton back = new JButton("Back");
@@ -37,13 +36,10 @@ public final class FaultPanel extends JPanel {
     super(
         new MigLayout(
             "insets 32, wrap 1, align 50% 0", "[grow, fill, ::760]", "[]4[]16[grow]16[]"));
-    JScrollPane scroll = new JScrollPane(list);
-    scroll.setBorder(null);
-    scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
     JButton copy = new JButton("Copy the text");
     add(title);
     add(count);
-    add(scroll, "grow");
+    add(Sheet.scrolling(list), "grow, hmin 0");
     add(again, "split 4, grow 0");
     add(another, "grow 0");
     add(copy, "grow 0");
@@ -82,7 +78,7 @@ public final class FaultPanel extends JPanel {
     } else {
       text = Faults.words(fault);
       count.setText("This is in the way:");
-      list.add(line(text, 1));
+      list.add(line(text), "wmin 0");
     }
     list.revalidate();
     list.repaint();
@@ -100,22 +96,22 @@ public final class FaultPanel extends JPanel {
 
   private void add(Problem problem) {
     JLabel place = Words.label(place(problem), () -> Look.bold(1), Look::ink);
-    list.add(place, "gaptop 8");
-    list.add(line(sentence(problem.what()), 1));
+    list.add(place, "gaptop 8, wmin 0");
+    list.add(line(sentence(problem.what())), "wmin 0");
     if (!problem.remedy().isEmpty()) {
-      list.add(line(problem.remedy() + ".", 1));
+      list.add(line(sentence(problem.remedy())), "wmin 0");
     }
   }
 
-  private static JComponent line(String words, double size) {
-    JTextArea area = Words.text(words, () -> Look.text(size), Look::ink);
+  private static JComponent line(String words) {
+    JTextArea area = Words.text(words, () -> Look.text(1), Look::ink);
     area.setFocusable(true);
     area.getAccessibleContext().setAccessibleName("Problem");
     return area;
   }
 
-  private static String sentence(String what) {
-    return what.endsWith(".") ? what : what + ".";
+  private static String sentence(String words) {
+    return words.endsWith(".") ? words : words + ".";
   }
 
   private static String place(Problem problem) {

@@ -1,16 +1,12 @@
 package org.rimebook.desk.start;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.DraftCheck;
@@ -42,10 +38,7 @@ final class NewSeasonPage extends JPanel {
     season = new NewSeason(source);
     first = season.draft().get();
     station = new StationPanel(season);
-    JScrollPane scroll = new JScrollPane(new Body(season, station));
-    scroll.setBorder(null);
-    scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
-    add(scroll);
+    add(Sheet.scrolling(new Body(season, station)));
     add(foot(asking));
     season.draft().follow(draft -> folder.setText(draft.folder().toString()));
     season.check().follow(this::say);
@@ -125,8 +118,7 @@ final class NewSeasonPage extends JPanel {
         });
   }
 
-  /** The body follows the width of the window and scrolls in height only. */
-  private static final class Body extends JPanel implements Scrollable {
+  private static final class Body extends Sheet {
 
     Body(NewSeason season, StationPanel station) {
       super(
@@ -173,31 +165,6 @@ final class NewSeasonPage extends JPanel {
 
     private static JTextArea said(String words) {
       return Words.text(words, () -> Look.text(1), Look::muted);
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-      return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-      return Look.px(24);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-      return visible.height - Look.px(24);
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-      return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-      return false;
     }
   }
 }

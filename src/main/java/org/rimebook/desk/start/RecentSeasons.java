@@ -108,8 +108,7 @@ final class RecentSeasons extends JList<Known> {
       name.setText(season.name());
       folder.setText(season.folder().toString());
       total.setText(season.totalMm().map(mm -> mm.toPlainString() + " mm").orElse(""));
-      opened.setText(
-          known.there() ? "opened " + RecentWords.day(season.opened()) : "no season is there now");
+      opened.setText(known.state());
       name.setFont(Look.bold(1.08));
       total.setFont(Look.text(1.08));
       folder.setFont(Look.text(0.92));
@@ -120,7 +119,7 @@ final class RecentSeasons extends JList<Known> {
       opened.setForeground(known.there() ? Look.muted() : Look.ink());
       setOpaque(selected);
       setBackground(Look.faint(Look.accent(), focused || list.isFocusOwner() ? 0.18 : 0.09));
-      getAccessibleContext().setAccessibleName(RecentWords.of(known));
+      getAccessibleContext().setAccessibleName(known.words());
       return this;
     }
   }

@@ -73,7 +73,7 @@ final class StartPage extends JPanel {
     back.addActionListener(event -> asking.back().run());
     back.setVisible(false);
     add(recentSide());
-    add(otherSide(asking, ways), "top");
+    add(Sheet.scrolling(otherSide(asking, ways)), "top, hmin 0");
   }
 
   private JPanel recentSide() {
@@ -91,9 +91,8 @@ final class StartPage extends JPanel {
     return side;
   }
 
-  private JPanel otherSide(Asking asking, List<DeskAction> ways) {
-    JPanel side = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8", "[grow, fill, 0::]"));
-    side.setOpaque(false);
+  private Sheet otherSide(Asking asking, List<DeskAction> ways) {
+    Sheet side = new Sheet(new MigLayout("insets 0, wrap 1, gapy 8", "[grow, fill, 0::]"));
     side.add(Words.label("Open", () -> Look.bold(1.4), Look::ink));
     ways.forEach(way -> side.add(new JButton(way), "h 32!"));
     side.add(

@@ -2,6 +2,7 @@ package org.rimebook.desk.start;
 
 import java.awt.CardLayout;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -40,6 +41,7 @@ public final class StartScreen extends JPanel {
   private final SeasonKeeper keeper;
   private final Tasks tasks;
   private final Memory memory;
+  private final Clock clock;
   private final CardLayout cards = new CardLayout();
   private final Watched<Boolean> front = new Watched<>(true);
   private final Choosers choosers = new Choosers(this);
@@ -57,12 +59,15 @@ public final class StartScreen extends JPanel {
    * @param keeper opens seasons
    * @param tasks runs what takes long
    * @param memory remembers recent seasons
+   * @param clock tells how long ago they were opened
    */
-  public StartScreen(Workspace workspace, SeasonKeeper keeper, Tasks tasks, Memory memory) {
+  public StartScreen(
+      Workspace workspace, SeasonKeeper keeper, Tasks tasks, Memory memory, Clock clock) {
     this.workspace = workspace;
     this.keeper = keeper;
     this.tasks = tasks;
     this.memory = memory;
+    this.clock = clock;
     setLayout(cards);
     open =
         DeskAction.named(Group.SEASON, "Open season…", this::chooseSeason)
@@ -251,7 +256,10 @@ public final class StartScreen extends JPanel {
   }
 
   private void look() {
-    look("Looking for recent seasons", () -> RecentList.look(memory.recent()), start::show);
+    look(
+        "Looking for recent seasons",
+        () -> RecentList.look(memory.recent(), clock.instant()),
+        start::show);
   }
 
   private void show(Card wanted) {

@@ -86,7 +86,7 @@ final class StationPanel extends JPanel {
     return switch (shield) {
       case UNSHIELDED -> "none";
       case SINGLE_ALTER -> "single Alter";
-      case OTHER -> "another, or not known";
+      case OTHER -> "other or not known";
     };
   }
 

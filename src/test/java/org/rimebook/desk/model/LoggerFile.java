@@ -7,7 +7,7 @@ import java.util.List;
 import org.rimebook.station.InputException;
 
 /** A file of an invented logger with two wires, and the season entered from it. */
-final class LoggerFile {
+public final class LoggerFile {
 
   /** Frequency of an ideal string at f0 = 1000 Hz, A = 0.02, B = 1e-5: 100 mm at 1414.2 Hz. */
   static final String A = "0.02";
@@ -16,7 +16,8 @@ final class LoggerFile {
 
   private LoggerFile() {}
 
-  static Path in(Path folder) throws IOException {
+  /** Writes the file, an hour long. */
+  public static Path in(Path folder) throws IOException {
     StringBuilder text = new StringBuilder("time;f1_hz;f2_hz;air_temp_c;wind;note\n");
     for (int minute = 0; minute < 60; minute++) {
       text.append("2024-12-01 00:%02d;1500,0;1450,0;-3,5;NAN;ok\n".formatted(minute));
@@ -29,7 +30,7 @@ final class LoggerFile {
   }
 
   /** With all that is needed entered. */
-  static NewSeason entered(Path file) throws InputException {
+  public static NewSeason entered(Path file) throws InputException {
     NewSeason season = season(file);
     SeasonDraft draft =
         season
