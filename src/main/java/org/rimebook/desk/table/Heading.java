@@ -15,6 +15,7 @@ import javax.swing.table.TableCellRenderer;
 record Heading(TableCellRenderer usual, boolean figures) implements TableCellRenderer {
 
   @Override
+  @SuppressWarnings("ParameterNumber") // as Swing has it
   public Component getTableCellRendererComponent(
       JTable table, Object value, boolean selected, boolean focused, int row, int column) {
     Component shown =

@@ -172,6 +172,7 @@ final class PlainTable<T> extends JTable {
     }
 
     @Override
+    @SuppressWarnings("ParameterNumber") // as Swing has it
     public Component getTableCellRendererComponent(
         JTable table, Object value, boolean selected, boolean focused, int row, int column) {
       return super.getTableCellRendererComponent(table, value, selected, false, row, column);

@@ -22,6 +22,7 @@ final class TotalsCell extends DefaultTableCellRenderer {
   private Color ink;
 
   @Override
+  @SuppressWarnings("ParameterNumber") // as Swing has it
   public Component getTableCellRendererComponent(
       JTable table,
       Object value,
