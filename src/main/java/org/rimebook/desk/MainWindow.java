@@ -44,6 +44,7 @@ final class MainWindow {
   private final ActionBook book = new ActionBook();
   private final JFrame frame;
   private final StartScreen start;
+  private final SeasonPane pane;
 
   private MainWindow() {
     new FaultNet(workspace, StateFolder.here().resolve("faults.txt"), Clock.systemUTC()).install();
@@ -53,15 +54,15 @@ final class MainWindow {
     SeasonKeeper keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
     ViewKeeper views = new ViewKeeper(workspace, memory, Clock.systemUTC());
     frame = new JFrame("Rimebook");
-    start = new StartScreen(workspace, keeper, tasks, memory);
-    SeasonPane pane = new SeasonPane(workspace, keeper, tasks, views);
+    start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
+    pane = new SeasonPane(workspace, keeper, tasks, views);
     SeasonDialogs dialogs = new SeasonDialogs(workspace, keeper, tasks, () -> frame);
     book.add(start.actions());
     book.add(dialogs.actions());
     book.add(pane.actions());
     book.add(appearance.actions());
     book.add(help());
-    frame.setContentPane(content(pane, new StatusLine(workspace, tasks)));
+    frame.setContentPane(content(new StatusLine(workspace, tasks)));
     frame.setJMenuBar(book.menus());
     book.bind(frame.getRootPane());
     frame.getRootPane().setTransferHandler(start.dropHandler());
@@ -70,16 +71,29 @@ final class MainWindow {
   }
 
   /** Shows the window; to be called on the event thread. */
-  static void show(Optional<Path> season, Runnable closed) {
+  static MainWindow show(Optional<Path> season, Runnable closed) {
     MainWindow window = new MainWindow();
     window.frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
     window.frame.addWindowListener(window.leaving(closed));
     window.place();
     window.frame.setVisible(true);
     season.ifPresent(window.start::open);
+    return window;
   }
 
-  private JPanel content(SeasonPane pane, StatusLine status) {
+  JFrame frame() {
+    return frame;
+  }
+
+  Workspace workspace() {
+    return workspace;
+  }
+
+  SeasonPane pane() {
+    return pane;
+  }
+
+  private JPanel content(StatusLine status) {
     JPanel deck = new JPanel(new CardLayout());
     JPanel season = new JPanel(new BorderLayout());
     season.add(new Header(workspace), BorderLayout.NORTH);

@@ -140,6 +140,11 @@ public final class SeasonResult {
     return since.map(Since::touched);
   }
 
+  /** The season with the depths it was computed from. */
+  public SeasonDepths stage() {
+    return stage;
+  }
+
   /** The season. */
   public Season season() {
     return stage.season();

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.fixture.Copies;
-import org.rimebook.station.Progress;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
 class SeasonExportTest {

@@ -75,7 +75,7 @@ final class Stack {
   }
 
   void open(SeasonResult result) {
-    Opened opened = new Opened(Path.of("season"), result.season(), result.depths());
+    Opened opened = new Opened(Path.of("season"), result.stage());
     workspace.view().reset(opened.whole());
     workspace.opened().set(Optional.of(opened));
     compute(result, Computed.State.SETTLED);

@@ -29,7 +29,8 @@ class CompareModelTest {
     model = new CompareModel(desk.workspace, desk.keeper, desk);
     other = folder.resolve("theirs.jsonl");
     Entry.Header header = new Entry.Header("k1", "2026-02-01T09:00:00-07:00", "kh", "calm day");
-    NotebookLog.append(other, new Entry.DrySpell(header, Bucket.span(25, 45)), Bucket.OFFSET);
+    NotebookLog.append(
+        other, List.of(new Entry.DrySpell(header, Bucket.span(25, 45))), Bucket.OFFSET);
   }
 
   private CompareModel.Comparison compared() {

@@ -16,9 +16,7 @@ import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.fixture.Bucket;
-import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
-import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
@@ -38,17 +36,9 @@ final class Desk implements Tasks {
   static Desk with(Bucket bucket, Path folder) {
     Desk desk = new Desk();
     SeasonResult result = bucket.result();
-    desk.workspace.opened().set(Optional.of(new Opened(folder, stage(result))));
+    desk.workspace.opened().set(Optional.of(new Opened(folder, result.stage())));
     desk.compute(result, Computed.State.SETTLED);
     return desk;
-  }
-
-  private static SeasonDepths stage(SeasonResult result) {
-    try {
-      return SeasonDepths.of(result.season(), Progress.NONE);
-    } catch (InputException e) {
-      throw new AssertionError(e);
-    }
   }
 
   /** Shows another result. */
