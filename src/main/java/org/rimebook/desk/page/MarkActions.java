@@ -144,7 +144,7 @@ final class MarkActions {
         DeskAction.named(Group.NOTEBOOK, "Undo", marking::undo)
             .key("control Z")
             .mnemonic('U')
-            .when(() -> stepsNow().flatMap(Steps::undo).isPresent())
+            .when(() -> noForm() && stepsNow().flatMap(Steps::undo).isPresent())
             .done();
     DeskAction redo = redo("Redo", "control shift Z");
     DeskAction again = redo("Redo, other key", "control Y");
@@ -163,7 +163,7 @@ final class MarkActions {
   private DeskAction redo(String name, String key) {
     return DeskAction.named(Group.NOTEBOOK, name, marking::redo)
         .key(key)
-        .when(() -> stepsNow().flatMap(Steps::redo).isPresent())
+        .when(() -> noForm() && stepsNow().flatMap(Steps::redo).isPresent())
         .done();
   }
 
@@ -173,6 +173,11 @@ final class MarkActions {
             .orElse("There is no step to take back or to do again");
     action.putValue(Action.SHORT_DESCRIPTION, words);
     action.refresh();
+  }
+
+  /** While words are typed, undo would mean them, and mustn't take an entry instead. */
+  private boolean noForm() {
+    return marking.task().get().isEmpty();
   }
 
   private Optional<Steps> stepsNow() {
