@@ -35,6 +35,7 @@ final class MarkActions {
     kinds();
     edges();
     entries();
+    reading();
     steps();
     marking.workspace().opened().watch(opened -> refresh());
     marking.workspace().selection().watch(selection -> refresh());
@@ -118,6 +119,9 @@ final class MarkActions {
             .saying("Words about no time in particular")
             .when(this::open)
             .done());
+  }
+
+  private void reading() {
     all.add(
         DeskAction.named(Group.NOTEBOOK, "History of entry", page::toggleHistory)
             .key("control H")
