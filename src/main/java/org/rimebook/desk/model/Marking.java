@@ -207,6 +207,10 @@ public final class Marking {
       return false;
     }
     Task done = now.get();
+    if (changesNothing(done)) {
+      drop();
+      return true;
+    }
     if (done.form().fields().contains(MarkForm.Field.INITIALS)) {
       keeper.writer(done.form().text(MarkForm.Field.INITIALS).strip());
     }
@@ -218,6 +222,16 @@ public final class Marking {
       }
     }
     return written;
+  }
+
+  private boolean changesNothing(Task done) {
+    Optional<Entry> before = entry(done.id());
+    List<Entry> after = entries(done);
+    return done.purpose() == Purpose.CHANGE
+        && before.isPresent()
+        && !after.isEmpty()
+        && after.get(0).header().note().equals(before.get().header().note().strip())
+        && Entries.with(after.get(0), before.get().header()).equals(before.get());
   }
 
   /** Chooses the entry written last. */

@@ -162,10 +162,14 @@ public final class EntryLane extends JComponent {
 
   /** Chooses, opens and drags. */
   private final class Hand extends MouseAdapter {
+    private int pressedX;
+    private boolean moved;
 
     @Override
     public void mousePressed(MouseEvent event) {
       requestFocusInWindow();
+      pressedX = event.getX();
+      moved = false;
       if (!SwingUtilities.isLeftMouseButton(event)) {
         return;
       }
@@ -192,7 +196,10 @@ public final class EntryLane extends JComponent {
 
     @Override
     public void mouseDragged(MouseEvent event) {
-      drag.to(layout.timeAt(event.getX()));
+      moved = moved || Math.abs(event.getX() - pressedX) > Look.px(3);
+      if (moved) {
+        drag.to(layout.timeAt(event.getX()));
+      }
     }
 
     @Override

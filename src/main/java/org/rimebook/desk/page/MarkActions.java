@@ -35,6 +35,7 @@ final class MarkActions {
     kinds();
     edges();
     entries();
+    reading();
     steps();
     marking.workspace().opened().watch(opened -> refresh());
     marking.workspace().selection().watch(selection -> refresh());
@@ -118,6 +119,9 @@ final class MarkActions {
             .saying("Words about no time in particular")
             .when(this::open)
             .done());
+  }
+
+  private void reading() {
     all.add(
         DeskAction.named(Group.NOTEBOOK, "History of entry", page::toggleHistory)
             .key("control H")
@@ -144,7 +148,7 @@ final class MarkActions {
         DeskAction.named(Group.NOTEBOOK, "Undo", marking::undo)
             .key("control Z")
             .mnemonic('U')
-            .when(() -> stepsNow().flatMap(Steps::undo).isPresent())
+            .when(() -> noForm() && stepsNow().flatMap(Steps::undo).isPresent())
             .done();
     DeskAction redo = redo("Redo", "control shift Z");
     DeskAction again = redo("Redo, other key", "control Y");
@@ -163,7 +167,7 @@ final class MarkActions {
   private DeskAction redo(String name, String key) {
     return DeskAction.named(Group.NOTEBOOK, name, marking::redo)
         .key(key)
-        .when(() -> stepsNow().flatMap(Steps::redo).isPresent())
+        .when(() -> noForm() && stepsNow().flatMap(Steps::redo).isPresent())
         .done();
   }
 
@@ -173,6 +177,11 @@ final class MarkActions {
             .orElse("There is no step to take back or to do again");
     action.putValue(Action.SHORT_DESCRIPTION, words);
     action.refresh();
+  }
+
+  /** While words are typed, undo would mean them, and mustn't take an entry instead. */
+  private boolean noForm() {
+    return marking.task().get().isEmpty();
   }
 
   private Optional<Steps> stepsNow() {

@@ -51,6 +51,7 @@ public final class MarkGesture extends MouseAdapter implements Overlay {
   private final JComponent stack;
   private Hold hold = Hold.NOTHING;
   private Point pressed = new Point();
+  private boolean moved;
   private Selection before = Selection.NONE;
   private Grip grip = new Grip(new Interval(0, 0), Edge.START);
   private Interval moving = new Interval(0, 0);
@@ -80,6 +81,7 @@ public final class MarkGesture extends MouseAdapter implements Overlay {
       stack.requestFocusInWindow();
     }
     pressed = event.getPoint();
+    moved = false;
     before = selection();
     Optional<Grip> under = gripAt(event.getPoint());
     if (under.isEmpty()) {
@@ -106,11 +108,19 @@ public final class MarkGesture extends MouseAdapter implements Overlay {
   @Override
   public void mouseDragged(MouseEvent event) {
     long timeMs = geometry.timeAt(event.getX());
-    boolean far = Math.abs(event.getX() - pressed.x) > Look.px(3);
-    if (hold == Hold.GROUND && far && geometry.plots().contains(pressed)) {
+    moved = moved || Math.abs(event.getX() - pressed.x) > Look.px(3);
+    if (!moved) {
+      return;
+    }
+    if (hold == Hold.GROUND && geometry.plots().contains(pressed)) {
       hold = Hold.NEW_INTERVAL;
     }
-    ReadingSnap snap = marking.snap().orElseThrow();
+    if (marking.snap().isPresent()) {
+      move(event, timeMs, marking.snap().get());
+    }
+  }
+
+  private void move(MouseEvent event, long timeMs, ReadingSnap snap) {
     switch (hold) {
       case NEW_INTERVAL -> {
         moving = snap.between(geometry.timeAt(pressed.x), timeMs);

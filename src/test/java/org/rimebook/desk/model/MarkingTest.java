@@ -114,6 +114,15 @@ class MarkingTest {
   }
 
   @Test
+  void aChangeThatChangesNothingWritesNothing() {
+    season.keeper().write(List.of(KeptSeason.noise(0, 1)));
+    marking.change(season.inForce().get(0));
+    assertThat(marking.write()).isTrue();
+    assertThat(marking.task().get()).isEmpty();
+    assertThat(season.history()).hasSize(1);
+  }
+
+  @Test
   void choosingAnotherEntryWhileOneIsChangedLeavesItsSpan() {
     season.keeper().write(List.of(KeptSeason.noise(0, 1), KeptSeason.noise(1, 2)));
     marking.change(season.inForce().get(0));

@@ -77,6 +77,13 @@ class EntryLaneTest {
   }
 
   @Test
+  void aHandThatShakesMovesNoEdge() {
+    scene.drag(lane, 1.504, 1.508, LEFT);
+    assertThat(scene.season.history()).hasSize(1);
+    assertThat(scene.workspace.draft().get()).isEmpty();
+  }
+
+  @Test
   void aWithdrawnEntryIsNotThere() {
     BufferedImage with = MarkScene.painted(lane);
     scene.season.keeper().withdraw(List.of(scene.season.last()), "");

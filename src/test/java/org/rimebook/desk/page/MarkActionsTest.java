@@ -80,6 +80,18 @@ class MarkActionsTest {
   }
 
   @Test
+  void undoWaitsWhileWordsAreTyped() {
+    scene.season.keeper().write(List.of(KeptSeason.noise(0, 1)));
+    scene.act("New remark");
+    assertThat(scene.action("Undo").isEnabled()).isFalse();
+    scene.act("Undo");
+    assertThat(scene.season.inForce()).hasSize(1);
+    assertThat(scene.marking.task().get()).isPresent();
+    scene.marking.drop();
+    assertThat(scene.action("Undo").isEnabled()).isTrue();
+  }
+
+  @Test
   void aRemarkAboutNoTimeNeedsNoSelection() {
     scene.drag(scene.stack, 0.25, 1, LEFT);
     scene.act("New remark");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.rimebook.desk.page.MarkScene.LEFT;
 import static org.rimebook.desk.page.MarkScene.inside;
 
+import java.awt.event.KeyEvent;
+import java.awt.event.KeyListener;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -125,6 +127,26 @@ class MarkBarTest {
         .get()
         .isInstanceOfSatisfying(
             Entry.BadInterval.class, b -> assertThat(b.reason()).isEqualTo(BadReason.POWER));
+  }
+
+  @Test
+  void theLetterOfTheKeyThatOpensAFormIsNotTypedIntoIt() {
+    scene.act("Remark");
+    JTextField note = field("NOTE");
+    assertThat(taken(note, typed(note, 0))).isFalse();
+    assertThat(taken(note, typed(note, Long.MAX_VALUE))).isTrue();
+  }
+
+  /** Whether a field takes a key as text once its listeners have had it. */
+  private static boolean taken(JTextField field, KeyEvent key) {
+    for (KeyListener listener : field.getKeyListeners()) {
+      listener.keyTyped(key);
+    }
+    return !key.isConsumed();
+  }
+
+  private static KeyEvent typed(JTextField on, long when) {
+    return new KeyEvent(on, KeyEvent.KEY_TYPED, when, 0, KeyEvent.VK_UNDEFINED, 'r');
   }
 
   @Test
