@@ -15,12 +15,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.look.Icons;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Memory;
 import org.rimebook.desk.model.MemoryFile;
+import org.rimebook.desk.model.Notice;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.StateFolder;
 import org.rimebook.desk.model.ViewKeeper;
@@ -40,8 +42,9 @@ final class MainWindow {
   private final Workspace workspace = new Workspace();
   private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
   private final Memory memory =
-      new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, workspace.notice()::set);
+      new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, this::tellLater);
   private final ActionBook book = new ActionBook();
+  private final SeasonKeeper keeper;
   private final JFrame frame;
   private final StartScreen start;
   private final SeasonPane pane;
@@ -51,7 +54,8 @@ final class MainWindow {
     Appearance appearance = new Appearance(memory);
     appearance.install();
     SwingTasks tasks = new SwingTasks();
-    SeasonKeeper keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
+    keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
+    keeper.writer(memory.initials());
     ViewKeeper views = new ViewKeeper(workspace, memory, Clock.systemUTC());
     frame = new JFrame("Rimebook");
     start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
@@ -91,6 +95,10 @@ final class MainWindow {
 
   SeasonPane pane() {
     return pane;
+  }
+
+  private void tellLater(Notice notice) {
+    SwingUtilities.invokeLater(() -> workspace.notice().set(notice));
   }
 
   private JPanel content(StatusLine status) {
@@ -159,6 +167,7 @@ final class MainWindow {
             whole
                 ? state.at(state.place(), true)
                 : state.at(Optional.of(new Place(r.x, r.y, r.width, r.height)), false));
+        memory.initials(keeper.writer());
         memory.flush();
         writing.shutdown();
       }

@@ -93,6 +93,7 @@ final class SeasonPane extends JPanel {
     if (!closed) {
       card(drawer, open.name());
     }
+    upAndDown.setDividerLocation(upAndDown.getDividerLocation());
     upAndDown.revalidate();
   }
 

@@ -55,14 +55,18 @@ final class Sitting implements AutoCloseable {
   }
 
   void waitUntilSettled() {
+    waitFor(Computed.State.SETTLED);
+  }
+
+  /** Waits until the totals follow an entry that isn't in the notebook yet. */
+  void waitForForeseen() {
+    waitFor(Computed.State.FORESEEN);
+  }
+
+  private void waitFor(Computed.State state) {
     person.waitFor(
-        "totals",
-        () ->
-            workspace()
-                .computed()
-                .get()
-                .filter(c -> c.state() == Computed.State.SETTLED)
-                .isPresent());
+        "totals, " + state,
+        () -> workspace().computed().get().filter(c -> c.state() == state).isPresent());
   }
 
   Workspace workspace() {
