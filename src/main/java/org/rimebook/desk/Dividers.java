@@ -2,18 +2,25 @@ package org.rimebook.desk;
 
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import javax.swing.JSplitPane;
+import javax.swing.plaf.basic.BasicSplitPaneUI;
 import org.rimebook.desk.model.Watched;
 
-/** Keeps dividers where they were left, as shares of the length they divide. */
+/** Keeps dividers where a hand left them, as shares of the length they divide. */
 final class Dividers {
 
   private final Watched<Map<String, Double>> places;
+  private final List<Divider> dividers = new ArrayList<>();
 
   Dividers(Watched<Map<String, Double>> places) {
     this.places = places;
+    places.watch(known -> place());
   }
 
   /**
@@ -25,11 +32,16 @@ final class Dividers {
    */
   Dividers keep(String name, JSplitPane pane, double first) {
     Divider divider = new Divider(name, pane, first);
+    dividers.add(divider);
     pane.addComponentListener(divider);
-    pane.addPropertyChangeListener(
-        JSplitPane.DIVIDER_LOCATION_PROPERTY, change -> divider.remember());
-    places.watch(known -> divider.place());
+    pane.addPropertyChangeListener("UI", change -> divider.listen());
+    divider.listen();
     return this;
+  }
+
+  /** Puts all of them where they belong. */
+  void place() {
+    dividers.forEach(Divider::place);
   }
 
   /** One of them. */
@@ -37,12 +49,24 @@ final class Dividers {
     private final String name;
     private final JSplitPane pane;
     private final double first;
-    private int placedAtLength;
 
     Divider(String name, JSplitPane pane, double first) {
       this.name = name;
       this.pane = pane;
       this.first = first;
+    }
+
+    /** Layout moves a divider as well; only a hand's move is remembered. */
+    void listen() {
+      ((BasicSplitPaneUI) pane.getUI())
+          .getDivider()
+          .addMouseListener(
+              new MouseAdapter() {
+                @Override
+                public void mouseReleased(MouseEvent event) {
+                  remember();
+                }
+              });
     }
 
     @Override
@@ -52,26 +76,16 @@ final class Dividers {
 
     void place() {
       int length = length();
-      if (length <= 0) {
-        return;
-      }
-      placedAtLength = 0;
       int wanted = (int) Math.round(places.get().getOrDefault(name, first) * length);
-      if (Math.abs(pane.getDividerLocation() - wanted) > 1) {
+      if (length > 0 && Math.abs(pane.getDividerLocation() - wanted) > 1) {
         pane.setDividerLocation(wanted);
       }
-      placedAtLength = length;
     }
 
-    /** Only a move without a change of size is a hand's; layout moves it as well. */
-    void remember() {
-      int length = length();
-      boolean both = pane.getRightComponent().isVisible() && pane.getLeftComponent().isVisible();
-      if (length == placedAtLength && length > 0 && both) {
-        Map<String, Double> changed = new HashMap<>(places.get());
-        changed.put(name, pane.getDividerLocation() / (double) length);
-        places.set(Map.copyOf(changed));
-      }
+    private void remember() {
+      Map<String, Double> changed = new HashMap<>(places.get());
+      changed.put(name, pane.getDividerLocation() / (double) Math.max(1, length()));
+      places.set(Map.copyOf(changed));
     }
 
     private int length() {

@@ -44,6 +44,7 @@ final class SeasonPane extends JPanel {
   private final JPanel side = new JPanel(new CardLayout());
   private final JSplitPane upAndDown;
   private final JSplitPane sideways;
+  private final transient Dividers dividers;
 
   SeasonPane(Workspace workspace, SeasonKeeper keeper, Tasks tasks, ViewKeeper views) {
     super(new BorderLayout());
@@ -64,7 +65,8 @@ final class SeasonPane extends JPanel {
     side.add(new WhyPanel(workspace, tasks), WHY);
     upAndDown = split(JSplitPane.VERTICAL_SPLIT, strips(), drawer, 0.6);
     sideways = split(JSplitPane.HORIZONTAL_SPLIT, upAndDown, side, 0.76);
-    new Dividers(views.dividers()).keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
+    this.dividers = new Dividers(views.dividers());
+    dividers.keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
     add(sideways);
     add(new MarkSpace(marks.bar(), workspace), BorderLayout.SOUTH);
     workspace.drawer().follow(this::show);
@@ -93,8 +95,8 @@ final class SeasonPane extends JPanel {
     if (!closed) {
       card(drawer, open.name());
     }
-    upAndDown.setDividerLocation(upAndDown.getDividerLocation());
-    upAndDown.revalidate();
+    upAndDown.validate();
+    dividers.place();
   }
 
   private static void card(JPanel deck, String name) {

@@ -38,7 +38,7 @@ class ScreensTest {
       sitting.picture("fault");
       sitting.person.press("control shift O");
       sitting.person.waitFor(
-          "the start page", () -> Texts.in(sitting.frame()).contains("quiet-valley"));
+          "the start page", () -> Texts.in(sitting.frame()).contains("Quiet valley"));
       sitting.picture("start");
     }
   }
@@ -84,7 +84,7 @@ class ScreensTest {
           return null;
         });
     sitting.person.waitFor(
-        "the explanation", () -> Texts.in(sitting.frame()).contains("consists of"));
+        "the explanation", () -> Texts.in(sitting.frame()).contains("uncertainty"));
     sitting.picture("why" + name);
     sitting.person.press("shift W");
   }

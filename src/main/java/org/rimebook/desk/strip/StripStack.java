@@ -10,6 +10,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -151,8 +152,12 @@ public final class StripStack extends JComponent implements StackGeometry {
 
   /** Where the strips lie now. */
   StackLayout layoutNow() {
-    return StackLayout.of(
-        getSize(), strips.shown().stream().map(s -> s.setting().share()).toList());
+    return StackLayout.of(getSize(), shown().stream().map(s -> s.setting().share()).toList());
+  }
+
+  /** The strips on screen, from top to bottom. */
+  List<Strips.Shown> shown() {
+    return strips.fitting(shares -> StackLayout.fits(getSize(), shares));
   }
 
   /** The field to go to a date. */
@@ -176,7 +181,7 @@ public final class StripStack extends JComponent implements StackGeometry {
 
   /** Readings at an instant, a list for each strip on screen. */
   List<List<Content.Reading>> readingsAt(long epochMs) {
-    return strips.shown().stream().map(s -> s.plot().content().at(epochMs)).toList();
+    return shown().stream().map(s -> s.plot().content().at(epochMs)).toList();
   }
 
   /** Station time. */
@@ -204,7 +209,7 @@ public final class StripStack extends JComponent implements StackGeometry {
   protected void paintComponent(Graphics graphics) {
     Graphics2D onto = (Graphics2D) graphics.create();
     try {
-      List<Strips.Shown> shown = strips.shown();
+      List<Strips.Shown> shown = shown();
       if (shown.isEmpty()) {
         empty(onto);
         return;
@@ -242,6 +247,23 @@ public final class StripStack extends JComponent implements StackGeometry {
       labels.paint(graphics, area, plot, emphasis);
     }
     ruler.paint(graphics);
+    unseen(graphics, shown, layout.plots());
+  }
+
+  /** Names the strips there is no room for. */
+  private void unseen(Graphics2D graphics, List<Strips.Shown> shown, Rectangle plots) {
+    List<String> names =
+        strips.shown().stream()
+            .filter(strip -> !shown.contains(strip))
+            .map(strip -> strip.setting().kind().words().toLowerCase(Locale.ROOT))
+            .toList();
+    if (!names.isEmpty()) {
+      String words = "no room for " + String.join(", ", names);
+      graphics.setFont(Look.text(0.9));
+      graphics.setColor(Look.muted());
+      int width = graphics.getFontMetrics().stringWidth(words);
+      graphics.drawString(words, plots.x + plots.width - width, getHeight() - Look.px(4));
+    }
   }
 
   private Emphasis emphasis() {
