@@ -260,9 +260,14 @@ public final class StripStack extends JComponent implements StackGeometry {
     if (!names.isEmpty()) {
       String words = "no room for " + String.join(", ", names);
       graphics.setFont(Look.text(0.9));
+      int width = graphics.getFontMetrics().stringWidth(words) + Look.px(8);
+      int height = graphics.getFontMetrics().getHeight();
+      int left = plots.x + plots.width - width;
+      int top = plots.y + plots.height - height;
+      graphics.setColor(Look.faint(Look.paper(), 0.85));
+      graphics.fillRect(left, top, width, height);
       graphics.setColor(Look.muted());
-      int width = graphics.getFontMetrics().stringWidth(words);
-      graphics.drawString(words, plots.x + plots.width - width, getHeight() - Look.px(4));
+      graphics.drawString(words, left + Look.px(4), top + graphics.getFontMetrics().getAscent());
     }
   }
 
