@@ -40,6 +40,7 @@ public final class StripStack extends JComponent implements StackGeometry {
   private final transient List<Runnable> contentListeners = new CopyOnWriteArrayList<>();
   private final transient StackNavigation navigation;
   private final transient StackActions actions;
+  private boolean drawn;
   private final GoTo goTo;
   private final StripsPanel stripsPanel;
 
@@ -76,6 +77,11 @@ public final class StripStack extends JComponent implements StackGeometry {
   /** Told whenever instants or strips lie elsewhere than before. */
   public void addGeometryListener(Runnable listener) {
     listeners.add(listener);
+  }
+
+  /** Whether lines of the open season are on screen. */
+  public boolean isDrawn() {
+    return drawn;
   }
 
   /** The commands of the strips. */
@@ -211,11 +217,13 @@ public final class StripStack extends JComponent implements StackGeometry {
     try {
       List<Strips.Shown> shown = shown();
       if (shown.isEmpty()) {
+        drawn = false;
         empty(onto);
         return;
       }
       StackLayout layout = layoutNow();
       picture.paint(onto, this, drawing -> draw(drawing, shown, layout));
+      drawn = true;
       selection(onto, layout);
       for (Overlay overlay : overlays) {
         overlay.paint(onto, this);
