@@ -16,6 +16,7 @@ import java.util.concurrent.Executors;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.look.Icons;
@@ -23,6 +24,7 @@ import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Memory;
 import org.rimebook.desk.model.MemoryFile;
 import org.rimebook.desk.model.Notice;
+import org.rimebook.desk.model.ReadAhead;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.StateFolder;
 import org.rimebook.desk.model.ViewKeeper;
@@ -38,6 +40,7 @@ final class MainWindow {
 
   private static final String START = "start";
   private static final String SEASON = "season";
+  private static final int LATER_MS = 1500;
 
   private final Workspace workspace = new Workspace();
   private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
@@ -70,18 +73,25 @@ final class MainWindow {
     frame.setJMenuBar(book.menus());
     book.bind(frame.getRootPane());
     frame.getRootPane().setTransferHandler(start.dropHandler());
-    frame.setIconImages(Icons.window());
     follow();
   }
 
-  /** Shows the window; to be called on the event thread. */
-  static MainWindow show(Optional<Path> season, Runnable closed) {
+  /**
+   * Shows the window; to be called on the event thread.
+   *
+   * @param season the season to open, if any
+   * @param ahead the same season being read already, if it is
+   * @param closed told when the window is closed
+   */
+  static MainWindow show(Optional<Path> season, Optional<ReadAhead> ahead, Runnable closed) {
     MainWindow window = new MainWindow();
+    ahead.ifPresent(window.keeper::expect);
     window.frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
     window.frame.addWindowListener(window.leaving(closed));
     window.place();
-    window.frame.setVisible(true);
     season.ifPresent(window.start::open);
+    window.frame.setVisible(true);
+    window.drawIcons();
     return window;
   }
 
@@ -124,6 +134,13 @@ final class MainWindow {
             .key("F1")
             .mnemonic('K')
             .done());
+  }
+
+  /** Drawing icons takes a while that the first picture needn't wait for. */
+  private void drawIcons() {
+    Timer later = new Timer(LATER_MS, event -> frame.setIconImages(Icons.window()));
+    later.setRepeats(false);
+    later.start();
   }
 
   private void follow() {

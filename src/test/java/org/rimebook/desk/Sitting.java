@@ -22,7 +22,7 @@ final class Sitting implements AutoCloseable {
   private final MainWindow window;
 
   private Sitting(Optional<Path> season, int width, int height) {
-    window = Person.see(() -> MainWindow.show(season, () -> closed.set(true)));
+    window = Person.see(() -> MainWindow.show(season, Optional.empty(), () -> closed.set(true)));
     Person.see(
         () -> {
           window.frame().setBounds(0, 0, width, height);
