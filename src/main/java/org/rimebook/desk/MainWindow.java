@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -40,32 +41,32 @@ final class MainWindow {
 
   private static final String START = "start";
   private static final String SEASON = "season";
-  private static final int LATER_MS = 1500;
+  private static final int LOOK_MS = 20;
+  private static final int LOOKS = 250;
 
   private final Workspace workspace = new Workspace();
   private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
   private final Memory memory =
       new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, this::tellLater);
   private final ActionBook book = new ActionBook();
+  private final SwingTasks tasks = new SwingTasks();
   private final SeasonKeeper keeper;
   private final JFrame frame;
   private final StartScreen start;
   private final SeasonPane pane;
+  private boolean complete;
 
   private MainWindow() {
     new FaultNet(workspace, StateFolder.here().resolve("faults.txt"), Clock.systemUTC()).install();
     Appearance appearance = new Appearance(memory);
     appearance.install();
-    SwingTasks tasks = new SwingTasks();
     keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
     keeper.writer(memory.initials());
     ViewKeeper views = new ViewKeeper(workspace, memory, Clock.systemUTC());
     frame = new JFrame("Rimebook");
     start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
     pane = new SeasonPane(workspace, keeper, tasks, views);
-    SeasonDialogs dialogs = new SeasonDialogs(workspace, keeper, tasks, () -> frame);
     book.add(start.actions());
-    book.add(dialogs.actions());
     book.add(pane.actions());
     book.add(appearance.actions());
     book.add(help());
@@ -91,7 +92,7 @@ final class MainWindow {
     window.place();
     season.ifPresent(window.start::open);
     window.frame.setVisible(true);
-    window.drawIcons();
+    window.completeSoon(season.isPresent());
     return window;
   }
 
@@ -136,11 +137,34 @@ final class MainWindow {
             .done());
   }
 
-  /** Drawing icons takes a while that the first picture needn't wait for. */
-  private void drawIcons() {
-    Timer later = new Timer(LATER_MS, event -> frame.setIconImages(Icons.window()));
-    later.setRepeats(false);
-    later.start();
+  /** Makes the rest of the window once the first picture is there, or none is on its way. */
+  private void completeSoon(boolean opening) {
+    AtomicInteger looks = new AtomicInteger();
+    Timer look = new Timer(LOOK_MS, null);
+    look.addActionListener(
+        event -> {
+          boolean late = looks.incrementAndGet() > LOOKS;
+          if (!opening || late || pane.stack().isDrawn()) {
+            look.stop();
+            complete();
+          }
+        });
+    look.start();
+  }
+
+  private void complete() {
+    book.add(pane.complete(keeper, tasks));
+    book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());
+    frame.setJMenuBar(book.menus());
+    book.bind(frame.getRootPane());
+    frame.validate();
+    frame.setIconImages(Icons.window());
+    complete = true;
+  }
+
+  /** Whether the whole window is there. */
+  boolean isComplete() {
+    return complete;
   }
 
   private void follow() {

@@ -29,7 +29,7 @@ final class Sitting implements AutoCloseable {
           window.frame().validate();
           return null;
         });
-    person.settle();
+    person.waitFor("the whole window", window::isComplete);
   }
 
   /**
