@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
@@ -119,7 +120,7 @@ final class Stack {
   void act(String name) {
     DeskAction action =
         strips.actions().stream().filter(a -> a.name().equals(name)).findFirst().orElseThrow();
-    action.actionPerformed(null);
+    action.actionPerformed(new ActionEvent(strips, ActionEvent.ACTION_PERFORMED, name));
     paint();
   }
 
