@@ -22,6 +22,7 @@ import org.rimebook.desk.model.Computed;
 import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.fixture.AtOnce;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.totals.Resolution;
@@ -37,7 +38,7 @@ final class Stack {
   private final BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
 
   private Stack() {
-    strips = new StripStack(workspace, new InlineTasks());
+    strips = new StripStack(workspace, new AtOnce());
     strips.setSize(WIDTH, HEIGHT);
     strips.doLayout();
   }
