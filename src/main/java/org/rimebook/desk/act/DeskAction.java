@@ -50,7 +50,7 @@ public final class DeskAction extends AbstractAction {
   @Override
   public void actionPerformed(ActionEvent event) {
     // A menu item doesn't ask accept() when its key is pressed.
-    if (accept(event.getSource())) {
+    if (accept(this)) {
       deed.run();
     }
   }
