@@ -6,7 +6,6 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -48,7 +47,7 @@ final class SeasonPane extends JPanel {
     this.workspace = workspace;
     this.stack = new StripStack(workspace, tasks);
     Marking marking = new Marking(workspace, keeper);
-    this.marks = new MarkDesk(marking, stack, place -> OptionalInt.empty(), stack);
+    this.marks = new MarkDesk(marking, stack, stack::wireLineAt, stack);
     stack.addMouseListener(marks.gesture());
     stack.addMouseMotionListener(marks.gesture());
     stack.addOverlay(marks.gesture());

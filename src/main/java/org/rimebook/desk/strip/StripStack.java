@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import javax.accessibility.AccessibleContext;
@@ -178,6 +179,16 @@ public final class StripStack extends JComponent implements StackGeometry {
 
   Strips strips() {
     return strips;
+  }
+
+  /** Number in the station sheet of the wire whose line passes a point, if any. */
+  public OptionalInt wireLineAt(Point point) {
+    StackLayout layout = layoutNow();
+    int strip = layout.stripAt(point.y);
+    return strip < 0 || strips.series().isEmpty()
+        ? OptionalInt.empty()
+        : new WireLines(strips.series().get(), this)
+            .at(point, shown().get(strip), layout.strips().get(strip));
   }
 
   /** The wire whose name stands at a point, at a line's end. */

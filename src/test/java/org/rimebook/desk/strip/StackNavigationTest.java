@@ -10,6 +10,7 @@ import java.awt.event.MouseEvent;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.rimebook.desk.model.StripSetting;
 import org.rimebook.desk.model.StripSetting.Kind;
@@ -233,5 +234,22 @@ class StackNavigationTest {
     Stack.send(overview, MouseEvent.MOUSE_PRESSED, LEFT, new Point(fromX, 20));
     Stack.send(overview, MouseEvent.MOUSE_DRAGGED, LEFT, new Point(toX, 20));
     Stack.send(overview, MouseEvent.MOUSE_RELEASED, LEFT, new Point(toX, 20));
+  }
+
+  @Test
+  void aWiresLineIsHitWhereItPassesAndNowhereElse() {
+    Stack.of(
+        season(),
+        stack -> {
+          Rectangle area = stack.area(Kind.FREQUENCY);
+          int x = stack.strips.xAt(Bucket.ms(50));
+          long hits =
+              IntStream.range(area.y, area.y + area.height)
+                  .filter(y -> stack.strips.wireLineAt(new Point(x, y)).isPresent())
+                  .count();
+          assertThat(hits).isBetween(1L, area.height / 2L);
+          int weather = (int) stack.area(Kind.WIND).getCenterY();
+          assertThat(stack.strips.wireLineAt(new Point(x, weather))).isEmpty();
+        });
   }
 }
