@@ -1,24 +1,38 @@
-package org.rimebook.desk.page;
+package org.rimebook.desk.look;
 
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Insets;
-import org.rimebook.desk.look.Look;
 
 /** Puts components beside each other and begins another row where the width is used up. */
-final class WrapRow extends FlowLayout {
+public final class WrapRow extends FlowLayout {
 
   private static final long serialVersionUID = 1;
 
-  WrapRow() {
-    super(LEADING, Look.px(8), Look.px(4));
+  /** Rows 4 px apart, components 8 px, at 100 %. */
+  public WrapRow() {
+    super(LEADING);
     setAlignOnBaseline(true);
   }
 
   @Override
+  public void layoutContainer(Container target) {
+    measure();
+    super.layoutContainer(target);
+  }
+
+  /** Gaps of the scale in force. */
+  private void measure() {
+    setHgap(Look.px(8));
+    setVgap(Look.px(4));
+  }
+
+  /** As high as its rows at the width it has; a row breaks where it does in the layout. */
+  @Override
   public Dimension preferredLayoutSize(Container target) {
+    measure();
     Insets insets = target.getInsets();
     int width = target.getWidth() == 0 ? Integer.MAX_VALUE : target.getWidth();
     int room = width - insets.left - insets.right - 2 * getHgap();
@@ -29,7 +43,7 @@ final class WrapRow extends FlowLayout {
     for (Component part : target.getComponents()) {
       if (part.isVisible()) {
         Dimension size = part.getPreferredSize();
-        if (used > 0 && used + getHgap() + size.width > room) {
+        if (used > 0 && used + size.width > room) {
           height += row + getVgap();
           used = 0;
           row = 0;
