@@ -1,6 +1,7 @@
 package org.rimebook.desk.table;
 
 import java.awt.Insets;
+import java.awt.Rectangle;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import org.rimebook.desk.look.Look;
@@ -8,12 +9,18 @@ import org.rimebook.desk.look.Look;
 /** Words that wrap, to be read and copied but not changed. */
 final class Prose extends JTextArea {
 
-  private final boolean quiet;
+  private enum Tone {
+    PLAIN,
+    QUIET,
+    TITLE
+  }
 
-  private Prose(String words, boolean quiet) {
+  private final Tone tone;
+
+  private Prose(String words, Tone tone) {
     super(words);
-    this.quiet = quiet;
-    setForeground(quiet ? Look.muted() : Look.ink());
+    this.tone = tone;
+    dress();
     setEditable(false);
     setFocusable(false);
     setOpaque(false);
@@ -22,12 +29,23 @@ final class Prose extends JTextArea {
   }
 
   static Prose of(String words) {
-    return new Prose(words, false);
+    return new Prose(words, Tone.PLAIN);
   }
 
   /** Words that aren't data. */
   static Prose quiet(String words) {
-    return new Prose(words, true);
+    return new Prose(words, Tone.QUIET);
+  }
+
+  /** What a page is about. */
+  static Prose title() {
+    return new Prose(" ", Tone.TITLE);
+  }
+
+  /** A page scrolls where its reader scrolls it, not to the cursor of each piece of words. */
+  @Override
+  public void scrollRectToVisible(Rectangle place) {
+    // stays where it is
   }
 
   @Override
@@ -35,7 +53,11 @@ final class Prose extends JTextArea {
     super.updateUI();
     setBorder(BorderFactory.createEmptyBorder());
     setMargin(new Insets(0, 0, 0, 0));
-    setFont(Look.text(1));
-    setForeground(quiet ? Look.muted() : Look.ink());
+    dress();
+  }
+
+  private void dress() {
+    setFont(tone == Tone.TITLE ? Look.bold(1.15) : Look.text(1));
+    setForeground(tone == Tone.QUIET ? Look.muted() : Look.ink());
   }
 }

@@ -36,25 +36,42 @@ final class RowsTable extends JTable {
     TableCellRenderer heading = getTableHeader().getDefaultRenderer();
     for (TotalsColumn column : TotalsColumn.values()) {
       TableColumn shown = getColumnModel().getColumn(column.ordinal());
-      shown.setPreferredWidth(width(column));
-      shown.setMinWidth(shrinks(column) ? Look.px(56) : width(column));
       shown.setHeaderRenderer(new Heading(heading, column.figures()));
     }
+    measure();
+  }
+
+  /** Gives columns the width they need at the scale in force. */
+  private void measure() {
+    for (TotalsColumn column : TotalsColumn.values()) {
+      TableColumn shown = getColumnModel().getColumn(column.ordinal());
+      shown.setMinWidth(shrinks(column) ? least(column) : width(column));
+      shown.setPreferredWidth(width(column));
+    }
+  }
+
+  /** Width at which the heading is whole; beside figures, with the mark of the order. */
+  private int least(TotalsColumn column) {
+    FontMetrics metrics = getTableHeader().getFontMetrics(getTableHeader().getFont());
+    return metrics.stringWidth(getColumnName(column.ordinal()))
+        + Look.px(shrinks(column) ? 20 : 28);
   }
 
   /** Width of a column; times are never cut, at whatever scale the type is drawn. */
   private int width(TotalsColumn column) {
-    return switch (column) {
-      case START, SINCE ->
-          Figures.width(getFontMetrics(getFont()), "2024-12-28 08:00") + Look.px(20);
-      case CATCH -> Look.px(92);
-      case COMPLETE -> Look.px(96);
-      case UNCERTAINTY -> Look.px(72);
-      case QUALITY -> Look.px(98);
-      case WIRES, REASONS -> Look.px(144);
-      case ADJUSTED -> Look.px(104);
-      case PHASE -> Look.px(64);
-    };
+    int text =
+        switch (column) {
+          case START, SINCE ->
+              Figures.width(getFontMetrics(getFont()), "2024-12-28 08:00") + Look.px(20);
+          case CATCH -> Look.px(92);
+          case COMPLETE -> Look.px(96);
+          case UNCERTAINTY -> Look.px(72);
+          case QUALITY -> Look.px(98);
+          case WIRES, REASONS -> Look.px(144);
+          case ADJUSTED -> Look.px(104);
+          case PHASE -> Look.px(64);
+        };
+    return Math.max(text, least(column));
   }
 
   /** Words may be cut, as hovering shows them whole; figures never. */
@@ -74,6 +91,9 @@ final class RowsTable extends JTable {
   public void updateUI() {
     super.updateUI();
     setBackground(Look.paper());
+    if (hint != null) {
+      measure();
+    }
   }
 
   /** Brings a row into view, in the upper third unless it is there already. */

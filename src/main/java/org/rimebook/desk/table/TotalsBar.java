@@ -15,6 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.TotalsChoice;
 import org.rimebook.desk.model.TotalsList;
 import org.rimebook.desk.model.TotalsScale;
@@ -29,13 +30,13 @@ final class TotalsBar extends JPanel {
   private final JLabel standing = new JLabel(" ");
 
   TotalsBar(Workspace workspace, TotalsList list) {
-    super(new MigLayout("insets 4 8 4 8, gap 8, novisualpadding", "", "[center]"));
+    super(new WrapRow());
     this.list = list;
-    addScales();
-    add(withCatch(), "gapleft 8");
+    add(scales());
+    add(withCatch());
     add(qualities());
     add(resolutions(workspace));
-    add(standing, "pushx, growx, wmin 0, gapleft 8");
+    add(standing);
     standing.getAccessibleContext().setAccessibleName("How the totals stand");
     list.shown().follow(rows -> stand());
   }
@@ -46,7 +47,8 @@ final class TotalsBar extends JPanel {
     standing.setForeground(Look.accent());
   }
 
-  private void addScales() {
+  private JPanel scales() {
+    JPanel scales = new JPanel(new MigLayout("insets 0, gap 0, novisualpadding"));
     ButtonGroup group = new ButtonGroup();
     for (TotalsScale scale : TotalsScale.values()) {
       JToggleButton button = new JToggleButton(scale.words());
@@ -54,8 +56,9 @@ final class TotalsBar extends JPanel {
       button.addActionListener(event -> change(list.choice().get().at(scale)));
       list.choice().follow(chosen -> button.setSelected(chosen.scale() == scale));
       group.add(button);
-      add(button, "gap 0");
+      scales.add(button);
     }
+    return scales;
   }
 
   private void change(TotalsChoice choice) {

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
@@ -20,10 +19,19 @@ import org.rimebook.notebook.EntryWords;
 import org.rimebook.season.why.Line;
 import org.rimebook.station.Interval;
 
-/** Makes components of the lines of an explanation. */
+/**
+ * Makes components of the lines of an explanation.
+ *
+ * @param time writes times
+ * @param wires the wires in the order of their colours
+ * @param roomy whether there is room for figures in a column of their own
+ * @param toSpan goes to a time
+ * @param toEntry chooses an entry
+ */
 record WhyLine(
     ShortTime time,
     List<String> wires,
+    boolean roomy,
     Consumer<Interval> toSpan,
     BiConsumer<String, Interval> toEntry) {
 
@@ -31,9 +39,11 @@ record WhyLine(
     if (line instanceof Line.Words plain) {
       return Prose.of(plain.words());
     } else if (line instanceof Line.Detail detail) {
-      return row("[72!]8[grow, fill]", new JLabel(), Prose.quiet(detail.words()));
+      return figure("", Prose.quiet(detail.words()));
     } else if (line instanceof Line.Part part) {
-      return row("[72!, fill]8[grow, fill]", amount(part.amount()), Prose.of(part.words()));
+      return roomy
+          ? figure(part.amount(), Prose.of(part.words()))
+          : Prose.of(part.amount() + "  " + part.words());
     } else if (line instanceof Line.OfWire wire) {
       return wire(wire);
     } else if (line instanceof Line.OfSpan about) {
@@ -47,7 +57,7 @@ record WhyLine(
   }
 
   private JComponent wire(Line.OfWire line) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 0 0, wrap 2", "[22!]8[grow, fill]"));
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 0 0, wrap 2", "[22!]8[grow, fill, 0:0]"));
     row.setOpaque(false);
     row.add(new Sample(Math.max(0, wires.indexOf(line.wire()))), "top");
     row.add(Prose.of(line.wire()), "wmin 0");
@@ -55,25 +65,33 @@ record WhyLine(
     return row;
   }
 
-  private static JPanel row(String columns, JComponent... parts) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 0 0, hidemode 3", columns));
-    row.setOpaque(false);
-    for (JComponent part : parts) {
-      row.add(part, "top, wmin 0");
+  /** Lines beside their figure, or under it where there is no room. */
+  private JComponent figure(String amount, JComponent... lines) {
+    JPanel column = column(roomy ? "[72!, fill]8[grow, fill, 0:0]" : "[grow, fill, 0:0]");
+    if (roomy) {
+      column.add(new TabularLabel(amount, SwingConstants.TRAILING), "top");
     }
-    return row;
+    String skip = roomy ? "skip 1, " : "";
+    for (JComponent line : lines) {
+      boolean beside = line == lines[0] && roomy;
+      String width = line instanceof Link ? "grow 0, align left, wmin 0" : "wmin 0";
+      column.add(line, (beside ? "" : skip) + width + ", wrap");
+    }
+    return column;
   }
 
-  private static JLabel amount(String amount) {
-    return new TabularLabel(amount, SwingConstants.TRAILING);
+  private static JPanel column(String columns) {
+    JPanel column = new JPanel(new MigLayout("insets 0, gap 0 0", columns));
+    column.setOpaque(false);
+    return column;
   }
 
   private JComponent about(Line.OfSpan about) {
     Link link =
         Link.to(time.span(about.span()), "Goes to this time", () -> toSpan.accept(about.span()));
-    JPanel column = new JPanel(new MigLayout("insets 0, gap 0 0, wrap 1", "[grow, fill]"));
-    column.setOpaque(false);
-    column.add(Prose.of((about.before() + about.after()).strip().replace(" ;", ";")), "wmin 0");
+    JPanel column = column("[grow, fill, 0:0]");
+    column.add(
+        Prose.of((about.before() + about.after()).strip().replace(" ;", ";")), "wmin 0, wrap");
     column.add(link, "grow 0, align left, wmin 0");
     return column;
   }
@@ -81,12 +99,10 @@ record WhyLine(
   private JComponent piece(Line.OfPiece piece) {
     Link link =
         Link.to(time.span(piece.span()), "Goes to this time", () -> toSpan.accept(piece.span()));
-    JPanel column = new JPanel(new MigLayout("insets 0, gap 0 0", "[72!, fill]8[grow, fill]"));
-    column.setOpaque(false);
-    column.add(amount(text("%.3f mm", piece.catchMm())), "top");
-    column.add(link, "grow 0, align left, wmin 0, wrap");
-    column.add(Prose.quiet(piece.words()), "skip 1, wmin 0");
-    return column;
+    String amount = text("%.3f mm", piece.catchMm());
+    return roomy
+        ? figure(amount, link, Prose.quiet(piece.words()))
+        : figure("", link, Prose.of(amount + "  " + piece.words()));
   }
 
   private JComponent entry(Line.OfEntry line) {
@@ -100,10 +116,9 @@ record WhyLine(
             "Chooses this entry and goes there",
             () -> toEntry.accept(entry.header().id(), line.span()));
     String who = entry.header().by().isEmpty() ? "" : ", " + entry.header().by();
-    JPanel column = new JPanel(new MigLayout("insets 0, gap 0 0, wrap 1", "[grow, fill]"));
-    column.setOpaque(false);
-    column.add(link, "grow 0, align left, wmin 0");
-    column.add(Prose.quiet(time.span(line.span()) + who), "wmin 0");
+    JPanel column = column("[grow, fill, 0:0]");
+    column.add(link, "grow 0, align left, wmin 0, wrap");
+    column.add(Prose.quiet(time.span(line.span()) + who), "wmin 0, wrap");
     if (!entry.header().note().isEmpty()) {
       column.add(Prose.of(entry.header().note()), "wmin 0");
     }

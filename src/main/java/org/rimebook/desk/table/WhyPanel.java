@@ -25,13 +25,17 @@ import org.rimebook.station.Interval;
 /** Why a total is what it is: what it rests on, each part a way to where it comes from. */
 public final class WhyPanel extends JPanel {
 
+  /** Width from which figures stand in a column of their own, at 100 %. */
+  private static final int ROOMY = 420;
+
   private final Workspace workspace;
   private final WhyModel model;
-  private final JLabel title = new JLabel();
+  private final Prose title = Prose.title();
   private final Column body =
-      new Column(new MigLayout("insets 0 16 16 16, gap 16 0, wrap 2", "[88!][grow, fill, 0:0]"));
+      new Column(new MigLayout("insets 0 16 16 16, gap 0 0, wrap 1", "[grow, fill, 0:0]"));
   private final JScrollPane scroll = new JScrollPane(body);
   private Optional<Interval> shown = Optional.empty();
+  private boolean roomy;
 
   /**
    * @param workspace where totals are asked about
@@ -82,6 +86,16 @@ public final class WhyPanel extends JPanel {
     return head;
   }
 
+  /** Lines are laid out anew where there comes to be room for a column of figures, or none. */
+  @Override
+  public void doLayout() {
+    if (roomy != getWidth() >= Look.px(ROOMY)) {
+      roomy = !roomy;
+      show(model.explanation().get());
+    }
+    super.doLayout();
+  }
+
   private void close() {
     workspace.asked().set(Optional.empty());
   }
@@ -101,7 +115,7 @@ public final class WhyPanel extends JPanel {
           Prose.quiet(
               "Double-click a total, or press W on it, to see the readings, wires and entries"
                   + " behind it."),
-          "spanx, growx, wmin 0");
+          "wmin 0");
     } else {
       lay(explanation.get());
     }
@@ -117,26 +131,22 @@ public final class WhyPanel extends JPanel {
     ShortTime time =
         new ShortTime(workspace.opened().get().orElseThrow().season().sheet().utcOffset());
     title.setText(time.span(explanation.interval()));
-    title.setFont(Look.bold(1.15));
     List<String> wires =
         workspace.opened().get().orElseThrow().season().sheet().wires().stream()
             .map(wire -> wire.name())
             .toList();
-    WhyLine lines = new WhyLine(time, wires, this::ask, this::choose);
+    WhyLine lines = new WhyLine(time, wires, roomy, this::ask, this::choose);
     explanation.sections().forEach(section -> lay(section, lines));
     lay(explanation.adjusted(), lines);
   }
 
   private void lay(Section section, WhyLine lines) {
     String label = section.label().equals("u") ? "uncertainty" : section.label();
-    boolean first = true;
+    JLabel name = new JLabel(label);
+    name.setForeground(Look.muted());
+    body.add(name, "gaptop 12, wmin 0");
     for (Line line : section.lines()) {
-      String gap = first ? "gaptop 10, " : "gaptop 2, ";
-      JLabel name = new JLabel(first ? label : "");
-      name.setForeground(Look.muted());
-      body.add(name, gap + "top");
-      body.add(lines.of(line), gap + "growx, wmin 0");
-      first = false;
+      body.add(lines.of(line), "gaptop 4, wmin 0");
     }
   }
 
