@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -19,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.EntryHistory;
 import org.rimebook.desk.model.EntryTimes;
 import org.rimebook.desk.model.EntryWords;
@@ -48,12 +50,12 @@ public final class NotebookPage extends JPanel {
    * @param marking changes and withdraws entries
    */
   public NotebookPage(Marking marking) {
-    super(new MigLayout("insets 8 0 0 0, fill", "[grow, fill][]", "[][][grow, fill]"));
+    super(new MigLayout("insets 8 0 0 0, wrap 1, fill", "[grow, fill, 0:0]", "[][][grow, fill]"));
     this.marking = marking;
     setName("notebook page");
     getAccessibleContext().setAccessibleName("Notebook");
     setBackground(Look.paper());
-    find.putClientProperty("JTextField.placeholderText", "Find in the notebook");
+    find.putClientProperty("JTextField.placeholderText", "Find");
     find.putClientProperty("JTextField.showClearButton", true);
     find.getAccessibleContext().setAccessibleName("Find in the notebook");
     kinds.getAccessibleContext().setAccessibleName("Kind of entry");
@@ -61,12 +63,16 @@ public final class NotebookPage extends JPanel {
     withdrawn.setOpaque(false);
     prepareList();
     JScrollPane scroll = new JScrollPane(list);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    add(find, "span 2, gapleft 8, gapright 8, wmin 0, wrap");
-    add(kinds, "gapleft 8, wmin 0");
-    add(withdrawn, "gapright 8, wrap");
-    add(scroll, "span 2, wmin 0, hmin 0, push, grow");
+    JPanel choices = new JPanel(new WrapRow());
+    choices.setOpaque(false);
+    choices.putClientProperty("migLayout.dynamicAspectRatio", true);
+    choices.add(kinds);
+    choices.add(withdrawn);
+    add(find, "gapleft 8, gapright 8, wmin 0");
+    add(choices, "wmin 0");
+    add(scroll, "wmin 0, hmin 0, push, grow");
     find.getDocument().addDocumentListener(new MarkFields.Typed(this::fill));
     kinds.addActionListener(event -> fill());
     withdrawn.addActionListener(event -> fill());
