@@ -1,11 +1,14 @@
 package org.rimebook.desk.scatter;
 
+import java.awt.BorderLayout;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.look.Look;
@@ -40,7 +43,7 @@ public final class AgainstPanel extends JPanel {
    * @param tasks runs what takes long
    */
   public AgainstPanel(Workspace workspace, Tasks tasks) {
-    super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow]", "[][grow]"));
+    super(new BorderLayout());
     this.workspace = workspace;
     this.maker =
         new PictureMaker(
@@ -48,8 +51,11 @@ public final class AgainstPanel extends JPanel {
             views::show,
             fault -> workspace.notice().set(new Notice(Notice.Weight.FAULT, Faults.words(fault))));
     getAccessibleContext().setAccessibleName("Raw against derived");
-    add(controls, "wrap, gapleft 8, gaptop 4, wmin 0");
-    add(views, "grow, push, hmin 0, wmin 0");
+    Scrolled content = new Scrolled(controls, views);
+    JScrollPane scroll = new JScrollPane(content);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    add(scroll);
     new Linking(workspace, tasks, views);
     followSize();
     follow();

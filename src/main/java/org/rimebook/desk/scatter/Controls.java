@@ -7,7 +7,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.against.Asked;
 import org.rimebook.station.Wire;
 
@@ -25,7 +25,6 @@ final class Controls extends JPanel {
   private final JComboBox<String> pair = new JComboBox<>();
   private final List<JToggleButton> views = new ArrayList<>();
   private final List<Asked.Pair> pairs = new ArrayList<>();
-  private final JPanel oneOf = new JPanel(new MigLayout("insets 0, gap 4"));
   private final Runnable changed;
   private List<Wire> wires = List.of();
   private boolean filling;
@@ -34,9 +33,7 @@ final class Controls extends JPanel {
    * @param changed told when something else is to be shown
    */
   Controls(Runnable changed) {
-    super(new MigLayout("insets 0, gap 8, hidemode 3"));
-    oneOf.setOpaque(false);
-    oneOf.setVisible(false);
+    super(new WrapRow());
     this.changed = changed;
     setOpaque(false);
     inView.setToolTipText("Show the readings of the stretch of time on screen, or of the season");
@@ -50,9 +47,9 @@ final class Controls extends JPanel {
       button.addActionListener(event -> changed.run());
       group.add(button);
       views.add(button);
-      oneOf.add(button);
+      button.setVisible(false);
+      add(button);
     }
-    add(oneOf, "spanx, wmin 0, wrap");
     views.get(0).setSelected(true);
     add(inView);
     add(pair);
@@ -85,7 +82,7 @@ final class Controls extends JPanel {
 
   /** Shows or hides the choice of one view. */
   void offerViews(boolean offered) {
-    oneOf.setVisible(offered);
+    views.forEach(button -> button.setVisible(offered));
   }
 
   /** Number of the view to show where there is room for one only. */
