@@ -1,5 +1,7 @@
 package org.rimebook.desk;
 
+import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
@@ -76,10 +78,25 @@ final class Dividers {
 
     void place() {
       int length = length();
-      int wanted = (int) Math.round(places.get().getOrDefault(name, first) * length);
+      int wanted = within(places.get().getOrDefault(name, first), length);
       if (length > 0 && Math.abs(pane.getDividerLocation() - wanted) > 1) {
         pane.setDividerLocation(wanted);
       }
+    }
+
+    /** Leaves both parts at least what they need; where there isn't as much, their share of it. */
+    private int within(double share, int length) {
+      int before = least(pane.getLeftComponent());
+      int after = least(pane.getRightComponent());
+      if (before + after > length) {
+        return (int) ((long) length * before / (before + after));
+      }
+      return (int) Math.max(before, Math.min(length - after, Math.round(share * length)));
+    }
+
+    private int least(Component part) {
+      Dimension least = part.getMinimumSize();
+      return upAndDown() ? least.height : least.width;
     }
 
     private void remember() {
@@ -88,9 +105,12 @@ final class Dividers {
       places.set(Map.copyOf(changed));
     }
 
+    private boolean upAndDown() {
+      return pane.getOrientation() == JSplitPane.VERTICAL_SPLIT;
+    }
+
     private int length() {
-      boolean upAndDown = pane.getOrientation() == JSplitPane.VERTICAL_SPLIT;
-      return (upAndDown ? pane.getHeight() : pane.getWidth()) - pane.getDividerSize();
+      return (upAndDown() ? pane.getHeight() : pane.getWidth()) - pane.getDividerSize();
     }
   }
 }

@@ -1,18 +1,15 @@
 package org.rimebook.desk;
 
 import java.awt.BorderLayout;
-import java.awt.CardLayout;
-import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
-import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
-import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Drawer;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.model.SeasonKeeper;
@@ -36,8 +33,8 @@ final class SeasonPane extends JPanel {
   private final transient Workspace workspace;
   private final StripStack stack;
   private final transient MarkDesk marks;
-  private final JPanel drawer = new JPanel(new CardLayout());
-  private final JPanel side = new JPanel(new CardLayout());
+  private final Deck drawer = new Deck(0, 136);
+  private final Deck side = new Deck(224, 0);
   private final JSplitPane upAndDown;
   private final JSplitPane sideways;
   private final transient Dividers dividers;
@@ -52,7 +49,9 @@ final class SeasonPane extends JPanel {
     stack.addMouseMotionListener(marks.gesture());
     stack.addOverlay(marks.gesture());
     side.add(marks.page(), NOTEBOOK);
-    upAndDown = split(JSplitPane.VERTICAL_SPLIT, strips(), drawer, 0.6);
+    StripsColumn strips =
+        new StripsColumn(marks.lane(), stack, new SeasonOverview(workspace, stack));
+    upAndDown = split(JSplitPane.VERTICAL_SPLIT, strips, drawer, 0.6);
     sideways = split(JSplitPane.HORIZONTAL_SPLIT, upAndDown, side, 0.76);
     this.dividers = new Dividers(views.dividers());
     dividers.keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
@@ -75,7 +74,7 @@ final class SeasonPane extends JPanel {
     drawer.add(compare, Drawer.COMPARE.name());
     side.add(new WhyPanel(workspace, tasks), WHY);
     workspace.drawer().follow(this::show);
-    workspace.asked().follow(asked -> card(side, asked.isPresent() ? WHY : NOTEBOOK));
+    workspace.asked().follow(asked -> side.show(asked.isPresent() ? WHY : NOTEBOOK));
     List<DeskAction> all = new ArrayList<>(totals.actions());
     all.addAll(against.actions());
     all.addAll(compare.actions());
@@ -83,18 +82,9 @@ final class SeasonPane extends JPanel {
     return all;
   }
 
-  private JPanel strips() {
-    JPanel panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow, fill]"));
-    panel.add(marks.lane());
-    panel.add(stack, "grow, push");
-    panel.add(new SeasonOverview(workspace, stack));
-    panel.setMinimumSize(new Dimension(Look.px(360), Look.px(160)));
-    return panel;
-  }
-
   private static JSplitPane split(int way, JComponent first, JComponent second, double weight) {
     JSplitPane pane = new JSplitPane(way, true, first, second);
-    pane.setBorder(null);
+    pane.setBorder(BorderFactory.createEmptyBorder());
     pane.setResizeWeight(weight);
     return pane;
   }
@@ -103,14 +93,10 @@ final class SeasonPane extends JPanel {
     boolean closed = open == Drawer.CLOSED;
     drawer.setVisible(!closed);
     if (!closed) {
-      card(drawer, open.name());
+      drawer.show(open.name());
     }
     upAndDown.validate();
     dividers.place();
-  }
-
-  private static void card(JPanel deck, String name) {
-    ((CardLayout) deck.getLayout()).show(deck, name);
   }
 
   StripStack stack() {

@@ -73,12 +73,17 @@ public final class EntryLane extends JComponent {
   @Override
   public Dimension getPreferredSize() {
     int rows = Math.min(LaneSpan.MOST_ROWS, layout.rows() + 1);
-    return new Dimension(0, rows * (LaneLayout.rowHeight() + Look.px(2)) + Look.px(4));
+    return new Dimension(0, height(rows));
   }
 
+  /** Room for one row, which the others then share. */
   @Override
   public Dimension getMinimumSize() {
-    return getPreferredSize();
+    return new Dimension(0, height(1));
+  }
+
+  private static int height(int rows) {
+    return rows * (LaneLayout.rowHeight() + Look.px(2)) + Look.px(4);
   }
 
   @Override
