@@ -71,11 +71,16 @@ final class Ink {
     int width = metrics.stringWidth(words) + 2 * pad;
     int left = before ? x - width - pad : x + pad;
     left = Math.max(within.x, Math.min(left, within.x + within.width - width));
-    int height = metrics.getHeight() + pad;
+    int height = labelHeight(graphics);
     graphics.setColor(Look.accent());
     graphics.fillRoundRect(left, within.y, width, height, 2 * pad, 2 * pad);
     graphics.setColor(Look.paper());
     graphics.drawString(words, left + pad, within.y + pad / 2 + metrics.getAscent());
+  }
+
+  /** Height of a time's ground. */
+  static int labelHeight(Graphics2D graphics) {
+    return graphics.getFontMetrics(Look.text(0.92)).getHeight() + Look.px(4);
   }
 
   /** As much of the words as fits, with an ellipsis; empty when hardly any does. */

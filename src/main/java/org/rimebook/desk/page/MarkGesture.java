@@ -223,14 +223,17 @@ public final class MarkGesture extends MouseAdapter implements Overlay {
     return interval.equals(moving) || drag.underWay();
   }
 
+  /** Times stand at the foot of the plots, as the cross-hair's readings stand at their tops. */
   private void label(Graphics2D own, Rectangle plots, EntryTimes times, Interval interval) {
     int left = geometry.xAt(interval.fromMs());
     int right = geometry.xAt(interval.toMs());
+    int height = Ink.labelHeight(own);
+    Rectangle foot = new Rectangle(plots.x, plots.y + plots.height - height, plots.width, height);
     if (left >= plots.x && left <= plots.x + plots.width) {
-      Ink.label(own, times.dayAndTime(interval.fromMs()), plots, left, true);
+      Ink.label(own, times.dayAndTime(interval.fromMs()), foot, left, true);
     }
     if (right >= plots.x && right <= plots.x + plots.width) {
-      Ink.label(own, times.dayAndTime(interval.toMs()), plots, right, false);
+      Ink.label(own, times.dayAndTime(interval.toMs()), foot, right, false);
     }
   }
 

@@ -269,16 +269,19 @@ public final class StripStack extends JComponent implements StackGeometry {
     unseen(graphics, shown, layout.plots());
   }
 
-  /** Names the strips there is no room for. */
+  /** Names the strips there is no room for, where the times of a selection don't stand. */
   private void unseen(Graphics2D graphics, List<Strips.Shown> shown, Rectangle plots) {
     List<String> names =
         strips.shown().stream()
             .filter(strip -> !shown.contains(strip))
             .map(strip -> strip.setting().kind().words().toLowerCase(Locale.ROOT))
             .toList();
-    if (!names.isEmpty()) {
+    if (!names.isEmpty() && workspace.selection().get().intervals().isEmpty()) {
       String words = "no room for " + String.join(", ", names);
       graphics.setFont(Look.text(0.9));
+      if (graphics.getFontMetrics().stringWidth(words) + Look.px(8) > plots.width) {
+        words = "no room for " + names.size() + " more";
+      }
       int width = graphics.getFontMetrics().stringWidth(words) + Look.px(8);
       int height = graphics.getFontMetrics().getHeight();
       int left = plots.x + plots.width - width;
