@@ -1,6 +1,7 @@
 package org.rimebook.desk;
 
 import java.awt.Dimension;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
@@ -22,7 +23,7 @@ final class KeyList {
   static void show(JFrame window, ActionBook book) {
     JDialog dialog = new JDialog(window, "Keys", false);
     JScrollPane scroll = new JScrollPane(content(book));
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
     scroll.setPreferredSize(new Dimension(Look.px(720), Look.px(560)));
     dialog.setContentPane(scroll);

@@ -3,6 +3,7 @@ package org.rimebook.desk.start;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
@@ -19,7 +20,7 @@ class Sheet extends JPanel implements Scrollable {
   /** A scroll pane without an edge around a sheet. */
   static JScrollPane scrolling(Sheet sheet) {
     JScrollPane scroll = new JScrollPane(sheet);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setOpaque(false);
     scroll.getViewport().setOpaque(false);
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

@@ -3,6 +3,7 @@ package org.rimebook.desk.start;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -59,7 +60,7 @@ final class StartPage extends JPanel {
             "[grow, fill]"));
     recent = new RecentSeasons(asking.open(), asking.forget());
     scroll = new JScrollPane(recent);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setOpaque(false);
     scroll.getViewport().setOpaque(false);
     forget.setMnemonic('T');
