@@ -59,8 +59,7 @@ class ScreensTest {
       sitting.picture("totals" + name);
       why(sitting, name);
       sitting.person.press("control D");
-      sitting.person.waitFor("the scatters", () -> Texts.in(sitting.frame()).contains("dry days"));
-      sitting.picture("against" + name);
+      scatters(sitting, name, scale == 1);
       sitting.person.press("control D");
       marking(sitting, name);
       sitting.person.press("F1");
@@ -87,6 +86,20 @@ class ScreensTest {
         "the explanation", () -> Texts.in(sitting.frame()).contains("uncertainty"));
     sitting.picture("why" + name);
     sitting.person.press("shift W");
+  }
+
+  /** All views beside each other, or one by one. */
+  private static void scatters(Sitting sitting, String name, boolean besideEachOther) {
+    sitting.person.waitFor(
+        "the readings against depth",
+        () -> Texts.in(sitting.frame()).contains("furthest from that"));
+    sitting.picture("against" + name);
+    if (!besideEachOther) {
+      sitting.person.click(Texts.button(sitting.frame(), "Departure by hour"));
+    }
+    sitting.person.waitFor(
+        "the departures by hour", () -> Texts.in(sitting.frame()).contains("dry days"));
+    sitting.picture("by-hour" + name);
   }
 
   private static void marking(Sitting sitting, String name) {

@@ -2,6 +2,7 @@ package org.rimebook.desk;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
@@ -15,6 +16,26 @@ final class Texts {
     StringBuilder words = new StringBuilder();
     collect(container, words);
     return words.toString();
+  }
+
+  /** The button with some words that shows in a window. */
+  static AbstractButton button(Container container, String words) {
+    return Stream.of(container.getComponents())
+        .filter(Component::isShowing)
+        .flatMap(Texts::withinAndItself)
+        .filter(AbstractButton.class::isInstance)
+        .map(AbstractButton.class::cast)
+        .filter(button -> words.equals(button.getText()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Stream<Component> withinAndItself(Component part) {
+    Stream<Component> within =
+        part instanceof Container container
+            ? Stream.of(container.getComponents()).flatMap(Texts::withinAndItself)
+            : Stream.empty();
+    return Stream.concat(Stream.of(part), within).filter(Component::isShowing);
   }
 
   private static void collect(Component component, StringBuilder words) {
