@@ -82,7 +82,7 @@ public final class WhyPanel extends JPanel {
     head.add(why, "wmin 0");
     head.add(go);
     head.add(close, "wrap");
-    head.add(title, "spanx, growx, w 0:0:");
+    head.add(title, "spanx, growx, gaptop 4, w 0:0:");
     return head;
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dimension;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
@@ -144,6 +145,35 @@ class PanelsTest {
           assertThat(words(panel)).contains("quality", "good", "w1").contains("none touches it");
           panel.getActionMap().get("close").actionPerformed(null);
           assertThat(words(panel)).contains("press W on it");
+        });
+  }
+
+  @Test
+  void aNarrowExplanationWrapsItsTimes() throws InterruptedException, InvocationTargetException {
+    onTheEventThread(
+        () -> {
+          Link link = Link.to("2024-10-18 11:40 to 2024-10-19 08:00", "there", () -> {});
+          Dimension whole = link.getPreferredSize();
+          link.setSize(whole.width, whole.height);
+          assertThat(link.getPreferredSize()).isEqualTo(whole);
+          link.setSize(whole.width * 2 / 3, whole.height);
+          assertThat(link.getPreferredSize().height).isBetween(whole.height + 8, whole.height * 2);
+        });
+  }
+
+  @Test
+  void figuresStandInAColumnOnlyWhereThereIsRoom()
+      throws InterruptedException, InvocationTargetException {
+    onTheEventThread(
+        () -> {
+          Desk desk = Desk.with(bucket(), NOWHERE);
+          WhyPanel panel = new WhyPanel(desk.workspace, desk);
+          desk.workspace.asked().set(Optional.of(Bucket.span(231, 232)));
+          paint(panel);
+          assertThat(all(TabularLabel.class, panel)).isNotEmpty();
+          panel.setSize(300, 300);
+          layOut(panel);
+          assertThat(all(TabularLabel.class, panel)).isEmpty();
         });
   }
 
