@@ -117,7 +117,8 @@ class ScreensTest {
   @Test
   void aSeasonInTheDark() throws IOException {
     Path memory = Files.createDirectories(folder.resolve("memory"));
-    Files.writeString(memory.resolve("desk.properties"), "window.theme=dark\n");
+    Files.writeString(
+        memory.resolve("desk.properties"), "format=rimebook-memory/1\nwindow.theme=dark\n");
     Path season = Sitting.copy("windy-ridge", folder);
     try (Sitting sitting = Sitting.at(Optional.of(season), memory, 1280, 800)) {
       sitting.waitUntilSettled();
