@@ -13,12 +13,14 @@ final class Header extends JPanel {
 
   private final JLabel name = new JLabel(" ");
   private final JLabel answer = new JLabel(" ");
+  private final JLabel notes = new JLabel(" ");
   private final JLabel state = new JLabel(" ");
 
   Header(Workspace workspace) {
-    super(new MigLayout("insets 8 16 8 16", "[]16[grow]16[]", "[baseline]"));
+    super(new MigLayout("insets 8 16 8 16", "[]16[grow]16[]16[]", "[baseline]"));
     add(name);
     add(answer);
+    add(notes);
     add(state);
     workspace
         .opened()
@@ -32,6 +34,7 @@ final class Header extends JPanel {
   }
 
   private void tell(Workspace workspace) {
+    notes.setText(workspace.opened().get().map(ReadingNotes::count).orElse(""));
     SeasonHeadline headline = SeasonHeadline.of(workspace);
     answer.setText(headline.total());
     state.setText(headline.signOff());
@@ -49,5 +52,6 @@ final class Header extends JPanel {
     Font title = Look.bold(1.25);
     name.setFont(title);
     state.setForeground(Look.muted());
+    notes.setForeground(Look.muted());
   }
 }

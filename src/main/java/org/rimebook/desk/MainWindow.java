@@ -21,7 +21,6 @@ import javax.swing.Timer;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.look.Icons;
-import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Memory;
 import org.rimebook.desk.model.MemoryFile;
 import org.rimebook.desk.model.Notice;
@@ -42,6 +41,8 @@ final class MainWindow {
   private static final String START = "start";
   private static final String SEASON = "season";
   private static final int LOOK_MS = 20;
+  private static final int LEAST_WIDTH = 720;
+  private static final int LEAST_HEIGHT = 480;
   private static final int LOOKS = 250;
 
   private final Workspace workspace = new Workspace();
@@ -69,6 +70,7 @@ final class MainWindow {
     book.add(start.actions());
     book.add(pane.actions());
     book.add(appearance.actions());
+    book.add(List.of(ReadingNotes.action(frame, workspace)));
     book.add(help());
     frame.setContentPane(content(new StatusLine(workspace, tasks)));
     frame.setJMenuBar(book.menus());
@@ -174,13 +176,14 @@ final class MainWindow {
             opened ->
                 frame.setTitle(
                     opened.map(o -> o.season().sheet().name() + " · Rimebook").orElse("Rimebook")));
+    workspace.opened().watch(opened -> memory.initials(keeper.writer()));
     workspace.opened().watch(opened -> book.refresh());
     workspace.computed().watch(computed -> book.refresh());
     workspace.selection().watch(selection -> book.refresh());
   }
 
   private void place() {
-    frame.setMinimumSize(new Dimension(Look.px(720), Look.px(480)));
+    frame.setMinimumSize(new Dimension(LEAST_WIDTH, LEAST_HEIGHT));
     Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
     Rectangle first =
         new Rectangle(0, 0, Math.min(screen.width, 1600), Math.min(screen.height, 1000));

@@ -48,6 +48,7 @@ public final class Marking {
 
   private final Workspace workspace;
   private final SeasonKeeper keeper;
+  private Optional<Steps.Step> askedFor = Optional.empty();
   private final Watched<Optional<Task>> task = new Watched<>(Optional.empty());
 
   /**
@@ -181,7 +182,41 @@ public final class Marking {
 
   /** Takes back the last step, once it is known who does. */
   public void undo() {
-    reverse(Purpose.UNDO, keeper::undo);
+    reverse(Purpose.UNDO, this::takeBack);
+  }
+
+  /** Says what was taken back; what somebody else wrote, or signed, is asked for twice. */
+  private void takeBack() {
+    Optional<Steps.Step> step = keeper.steps().flatMap(Steps::undo);
+    if (step.isEmpty()) {
+      return;
+    }
+    String words = times().map(times -> EntryWords.step(step.get(), times)).orElse("a step");
+    if (!isOwn(step.get()) && !step.equals(askedFor)) {
+      askedFor = step;
+      tell(
+          "The last step isn't yours, or is a sign-off: "
+              + words
+              + ". Undo once more to withdraw it");
+      return;
+    }
+    askedFor = Optional.empty();
+    keeper.undo();
+    tell("Undone: " + words);
+  }
+
+  private boolean isOwn(Steps.Step step) {
+    return notebook().history().stream()
+        .filter(entry -> step.entries().contains(entry.header().id()))
+        .allMatch(
+            entry ->
+                entry.header().by().equals(keeper.writer()) && !(entry instanceof Entry.SignOff));
+  }
+
+  private void tell(String words) {
+    if (workspace.notice().get().weight() != Notice.Weight.FAULT) {
+      workspace.notice().set(new Notice(Notice.Weight.NOTE, words));
+    }
   }
 
   /** Does the step undone last again, once it is known who does. */
@@ -253,7 +288,7 @@ public final class Marking {
       case WITHDRAWAL ->
           keeper.withdraw(List.of(done.id()), done.form().text(MarkForm.Field.NOTE).strip());
       case UNDO -> {
-        keeper.undo();
+        takeBack();
         yield true;
       }
       case REDO -> {

@@ -40,15 +40,9 @@ record NotebookFile(String sha256, Notebook notebook) {
       words += "; " + entries(added) + " added there, kept and shown here";
     }
     if (gone > 0) {
-      words +=
-          "; " + entries(gone) + " no longer in it: look for a copy of " + Season.NOTEBOOK_FILE;
+      words += "; " + entries(gone) + " no longer in it";
     }
     return words;
-  }
-
-  /** Whether entries stand in it. */
-  boolean holds(List<Entry> entries) {
-    return notebook.history().containsAll(entries);
   }
 
   private static String entries(long count) {

@@ -111,6 +111,7 @@ public final class SeasonKeeper {
     tasks.cancel(Lane.SETTLE);
     foreseeing = false;
     again = false;
+    workspace.notice().set(Notice.NONE);
     workspace.opened().set(Optional.empty());
     workspace.selection().set(Selection.NONE);
     workspace.asked().set(Optional.empty());

@@ -60,8 +60,9 @@ final class StepWriter {
       NotebookFile found = NotebookFile.read(file);
       String changed = found.changedSince(season);
       if (!changed.isEmpty()) {
+        String kept = keepLost(file, season, found);
         show(found);
-        tell(Notice.Weight.NOTE, changed);
+        tell(Notice.Weight.NOTE, changed + kept);
       }
       EntryIds.Writer writer = new EntryIds.Writer(initials, clock, season.sheet().utcOffset());
       made = making.entries(found.notebook(), EntryIds.of(prefix, found.notebook(), writer));
@@ -73,6 +74,23 @@ final class StepWriter {
       cannotWrite(file, e);
     }
     return !made.isEmpty() && season().notebook().history().containsAll(made);
+  }
+
+  /**
+   * Keeps entries that somebody else's program took out of the file, in a file beside it.
+   *
+   * @return where they are, in words; empty when none is gone
+   */
+  private String keepLost(Path file, Season season, NotebookFile found) throws IOException {
+    List<Entry> lost = new ArrayList<>(season.notebook().history());
+    lost.removeAll(found.notebook().history());
+    if (lost.isEmpty()) {
+      return "";
+    }
+    String stamp = clock.instant().toString().replaceAll("[^0-9TZ]", "");
+    Path beside = file.resolveSibling("notebook-lost-" + stamp + ".jsonl");
+    NotebookLog.append(beside, lost, season.sheet().utcOffset());
+    return ". They are kept in " + beside.getFileName() + ", as lines to put back";
   }
 
   /** Entries under headers of the step. */
@@ -116,7 +134,9 @@ final class StepWriter {
 
   private void cannotWrite(Path file, IOException why) {
     String words = file + " can't be written to (" + why.getMessage() + ")";
-    String remedy = ": make room or ask for the right to write there. What you see is on disk";
+    String remedy =
+        ": make room or ask for the right to write there. What is being made isn't on disk; the"
+            + " notebook shown is";
     try {
       show(NotebookFile.read(file));
     } catch (IOException e) {
