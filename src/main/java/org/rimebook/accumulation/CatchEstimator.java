@@ -87,7 +87,7 @@ public final class CatchEstimator {
    * where it is dry.
    */
   private Fit fit() {
-    double[] noise = NodeNoise.varianceMm2(nodes);
+    double[] noise = NodeNoise.varianceMm2(nodes, covariates.windMs());
     // Most of a season is dry: before it is known where, all of it tells how noise averages out.
     double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
     double[] raised = Arrays.stream(noise).map(v -> v * before).toArray();

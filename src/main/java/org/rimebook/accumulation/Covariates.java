@@ -33,10 +33,17 @@ final class Covariates {
 
   private static final double WARMEST_C = 60;
 
+  /** No wind lasts a minute that is stronger [m/s]. */
+  private static final Range WIND = new Range(0, 100);
+
   private final LevelNodes nodes;
   private final List<double[]> columns = new ArrayList<>();
   private final List<String> departures = new ArrayList<>();
   private boolean temperature;
+  private Optional<double[]> wind = Optional.empty();
+
+  /** What a sensor may say. */
+  private record Range(double least, double most) {}
 
   private Covariates(LevelNodes nodes) {
     this.nodes = nodes;
@@ -49,11 +56,10 @@ final class Covariates {
       WireDepths depths,
       LevelSeries level) {
     Covariates covariates = new Covariates(nodes);
-    Optional<Channel> channel = sheet.channel(Channel.AIR_TEMPERATURE);
-    if (channel.isPresent()) {
-      covariates.addTemperature(
-          record, record.channel(sheet.channels().indexOf(channel.get())), level);
-    }
+    covariates
+        .channel(Channel.AIR_TEMPERATURE, new Range(COLDEST_C, WARMEST_C), record, sheet, level)
+        .ifPresent(covariates::addTemperature);
+    covariates.wind = covariates.channel(Channel.WIND_SPEED, WIND, record, sheet, level);
     for (int wire = 0; wire + 1 < depths.wires(); wire++) {
       if (covariates.addDeparture(wire, depths, level)) {
         covariates.departures.add(sheet.wires().get(wire).name());
@@ -65,6 +71,11 @@ final class Covariates {
   /** Whether the first column is the load times the temperature [mm °C]. */
   boolean hasTemperature() {
     return temperature;
+  }
+
+  /** Wind at each node [m/s], finite; empty when none was recorded. */
+  Optional<double[]> windMs() {
+    return wind;
   }
 
   /** Names of the wires whose departures the other columns are. */
@@ -81,27 +92,35 @@ final class Covariates {
     return Math.min(level.size(), nodes.firstIndex()[node] + nodes.readings()[node]);
   }
 
-  private void addTemperature(SeasonRecord record, Column celsius, LevelSeries level) {
+  private Optional<double[]> channel(
+      String quantity, Range range, SeasonRecord record, StationSheet sheet, LevelSeries level) {
+    Optional<Channel> channel = sheet.channel(quantity);
+    if (channel.isEmpty()) {
+      return Optional.empty();
+    }
+    Column column = record.channel(sheet.channels().indexOf(channel.get()));
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;
       int count = 0;
       for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
-        double value = celsius.get(level.row(i));
-        if (value >= COLDEST_C && value <= WARMEST_C) {
+        double value = column.get(level.row(i));
+        if (value >= range.least() && value <= range.most()) {
           sum += value;
           count++;
         }
       }
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
-    if (fill(values)) {
-      for (int node = 0; node < nodes.size(); node++) {
-        values[node] *= nodes.levelMm()[node];
-      }
-      columns.add(values);
-      temperature = true;
+    return fill(values) ? Optional.of(values) : Optional.empty();
+  }
+
+  private void addTemperature(double[] celsius) {
+    for (int node = 0; node < nodes.size(); node++) {
+      celsius[node] *= nodes.levelMm()[node];
     }
+    columns.add(celsius);
+    temperature = true;
   }
 
   private boolean addDeparture(int wire, WireDepths depths, LevelSeries level) {

@@ -4,34 +4,32 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Level and rain state together, given all readings of the season: a Kalman filter for each pair of
- * states with collapsed mixtures and the matching backward pass (Kim 1994, J. Econometrics 60,
- * 1–22; citation from memory). In a dry state all readings of the spell share one level, so noise
- * averages out; in a wet state the level follows the readings as far as their noise allows.
+ * Level and rain state together, given all readings of the season: two filters of interacting
+ * models (Blom & Bar-Shalom 1988, IEEE Trans. Autom. Control 33, 780; citation from memory), one
+ * forwards and one backwards in time, held against each other at every link. What either has
+ * averaged over hours counts at the link between: a faint spell shows by the step from the dry
+ * level before it to that after it, though no reading in it stands out. In a dry state all readings
+ * of the spell share one level, so noise averages out; in a wet state the level follows the
+ * readings as far as their noise allows.
  */
 final class SwitchingSmoother {
 
   private static final int S = RainStates.COUNT;
-
-  /** Pairs of states less likely than this are left out of the sums. */
-  private static final double NEGLIGIBLE = 1e-9;
-
-  /** Variance of the rise over a gap, where any amount may have fallen [mm²]. */
-  private static final double GAP_VARIANCE_MM2 = 1e4;
 
   private final LevelNodes nodes;
   private final double[] noiseMm2;
   private final RainStates states;
   private final Map<Long, RainStates.Step> steps = new HashMap<>();
 
-  private final double[] mean;
-  private final double[] variance;
-  private final double[] probability;
+  /** By node and state: what is known of the level before the link to it, and its weight. */
+  private final double[] beforeMm;
 
-  private final double[] weight = new double[S * S];
-  private final double[] innovationMm = new double[S * S];
-  private final double[] expectedMm2 = new double[S * S];
-  private final double[] misfit = new double[S * S];
+  private final double[] beforeMm2;
+  private final double[] beforeWeight;
+
+  private Mixture filtered = new Mixture();
+  private Mixture mixed = new Mixture();
+  private final double[] misfit = new double[S];
 
   private final double[] catchMm;
   private final double[] wet;
@@ -44,9 +42,9 @@ final class SwitchingSmoother {
     this.nodes = nodes;
     this.noiseMm2 = noiseMm2;
     this.states = states;
-    this.mean = new double[n * S];
-    this.variance = new double[n * S];
-    this.probability = new double[n * S];
+    this.beforeMm = new double[n * S];
+    this.beforeMm2 = new double[n * S];
+    this.beforeWeight = new double[n * S];
     this.catchMm = new double[n];
     this.wet = new double[n];
     this.gain = new double[n];
@@ -69,11 +67,46 @@ final class SwitchingSmoother {
   static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states) {
     SwitchingSmoother smoother = new SwitchingSmoother(nodes, noiseMm2, states);
     if (nodes.size() > 0) {
-      smoother.filter();
-      smoother.smoothBackwards();
+      smoother.forwards();
+      smoother.backwards();
+      smoother.acrossGaps();
     }
     return new Result(
         smoother.catchMm, smoother.wet, smoother.gain, smoother.levelMm, smoother.levelMm2);
+  }
+
+  /** One normal distribution of the level a state, and the weight of the state. */
+  private static final class Mixture {
+    private final double[] weight = new double[S];
+    private final double[] mean = new double[S];
+    private final double[] variance = new double[S];
+
+    void restart(double[] weights, double level, double levelVariance) {
+      for (int s = 0; s < S; s++) {
+        weight[s] = weights[s];
+        mean[s] = level;
+        variance[s] = levelVariance;
+      }
+    }
+
+    /** Makes one state of this mixture of the states of another, taken with other weights. */
+    void mix(int state, Mixture of, double[] share) {
+      double w = 0;
+      double m = 0;
+      for (int s = 0; s < S; s++) {
+        w += share[s];
+        m += share[s] * (of.mean[s] - of.mean[0]);
+      }
+      m = of.mean[0] + m / w;
+      double v = 0;
+      for (int s = 0; s < S; s++) {
+        double d = of.mean[s] - m;
+        v += share[s] * (of.variance[s] + d * d);
+      }
+      weight[state] = w;
+      mean[state] = m;
+      variance[state] = v / w;
+    }
   }
 
   private RainStates.Step step(int link) {
@@ -81,188 +114,177 @@ final class SwitchingSmoother {
     return steps.computeIfAbsent(second, s -> states.over(s / 3600.0));
   }
 
-  private void filter() {
-    restart(0, nodes.levelMm()[0], noiseMm2[0]);
+  private boolean joined(int link) {
+    return nodes.links()[link] == LevelNodes.Link.STEP;
+  }
+
+  private void forwards() {
+    double[] share = new double[S];
+    filtered.restart(RainStates.prior(), nodes.levelMm()[0], noiseMm2[0]);
     for (int t = 1; t < nodes.size(); t++) {
-      switch (nodes.links()[t - 1]) {
-        case STEP -> filterStep(t);
-        case GAP, LATE -> filterGap(t);
-        case BREAK -> restart(t, nodes.levelMm()[t], noiseMm2[t]);
-      }
-    }
-  }
-
-  private void restart(int t, double level, double levelVariance) {
-    double[] prior = RainStates.prior();
-    for (int s = 0; s < S; s++) {
-      mean[t * S + s] = level;
-      variance[t * S + s] = levelVariance;
-      probability[t * S + s] = prior[s];
-    }
-  }
-
-  private void filterGap(int t) {
-    double[] before = collapse((t - 1) * S);
-    double predicted = before[1] + GAP_VARIANCE_MM2;
-    double k = predicted / (predicted + noiseMm2[t]);
-    restart(t, before[0] + k * (nodes.levelMm()[t] - before[0]), (1 - k) * predicted);
-  }
-
-  private double[] collapse(int at) {
-    double m = 0;
-    for (int s = 0; s < S; s++) {
-      m += probability[at + s] * mean[at + s];
-    }
-    double v = 0;
-    for (int s = 0; s < S; s++) {
-      double d = mean[at + s] - m;
-      v += probability[at + s] * (variance[at + s] + d * d);
-    }
-    return new double[] {m, v};
-  }
-
-  private void filterStep(int t) {
-    RainStates.Step step = step(t - 1);
-    double best = innovations(t, step);
-    double total = 0;
-    for (int j = 0; j < S; j++) {
-      Mixture next = new Mixture();
-      for (int i = 0; i < S; i++) {
-        int pair = i * S + j;
-        if (weight[pair] > 0) {
-          double likelihood =
-              StrictMath.exp(0.5 * (best - misfit[pair])) / Math.sqrt(expectedMm2[pair]);
-          double spread = expectedMm2[pair] - noiseMm2[t];
-          double k = spread / expectedMm2[pair];
-          double level = nodes.levelMm()[t] - (1 - k) * innovationMm[pair];
-          next.add(weight[pair] * likelihood, level, (1 - k) * spread);
-        }
-      }
-      int at = t * S + j;
-      probability[at] = next.weight;
-      total += next.weight;
-      mean[at] = next.weight > 0 ? next.mean() : nodes.levelMm()[t];
-      variance[at] = next.weight > 0 ? next.variance() : noiseMm2[t];
-    }
-    for (int j = 0; j < S; j++) {
-      probability[t * S + j] /= total;
-    }
-  }
-
-  /** Works out how each pair of states fits the reading; returns the least misfit. */
-  private double innovations(int t, RainStates.Step step) {
-    double best = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < S; i++) {
-      int from = (t - 1) * S + i;
-      for (int j = 0; j < S; j++) {
-        int pair = i * S + j;
-        double w = probability[from] * step.to()[i][j];
-        weight[pair] = w < NEGLIGIBLE ? 0 : w;
-        if (w >= NEGLIGIBLE) {
-          double innovation = nodes.levelMm()[t] - mean[from] - step.meanMm()[j];
-          double expected = variance[from] + step.varianceMm2()[j] + noiseMm2[t];
-          innovationMm[pair] = innovation;
-          expectedMm2[pair] = expected;
-          misfit[pair] = innovation * innovation / expected;
-          best = Math.min(best, misfit[pair]);
-        }
-      }
-    }
-    return best;
-  }
-
-  private void smoothBackwards() {
-    int last = nodes.size() - 1;
-    describe(last);
-    for (int t = last - 1; t >= 0; t--) {
-      switch (nodes.links()[t]) {
-        case STEP -> smoothStep(t);
-        case GAP, LATE -> {
-          describe(t);
-          catchMm[t] = levelMm[t + 1] - levelMm[t];
-          wet[t] = 1;
-        }
-        case BREAK -> describe(t);
-      }
-    }
-  }
-
-  private void describe(int t) {
-    double[] collapsed = collapse(t * S);
-    levelMm[t] = collapsed[0];
-    levelMm2[t] = collapsed[1];
-  }
-
-  /** Replaces the filtered state at t by the smoothed one; the state at t + 1 already is. */
-  private void smoothStep(int t) {
-    RainStates.Step step = step(t);
-    Mixture[] smoothed = new Mixture[S];
-    for (int i = 0; i < S; i++) {
-      smoothed[i] = new Mixture();
-    }
-    for (int j = 0; j < S; j++) {
-      double later = probability[(t + 1) * S + j];
-      if (later >= NEGLIGIBLE) {
-        smoothInto(smoothed, t, j, step);
-      }
-    }
-    double total = 0;
-    for (Mixture m : smoothed) {
-      total += m.weight;
-    }
-    for (int i = 0; i < S; i++) {
-      int at = t * S + i;
-      probability[at] = smoothed[i].weight / total;
-      if (smoothed[i].weight > 0) {
-        mean[at] = smoothed[i].mean();
-        variance[at] = smoothed[i].variance();
-      }
-    }
-    describe(t);
-  }
-
-  private void smoothInto(Mixture[] smoothed, int t, int j, RainStates.Step step) {
-    int to = (t + 1) * S + j;
-    double reach = 0;
-    for (int i = 0; i < S; i++) {
-      reach += probability[t * S + i] * step.to()[i][j];
-    }
-    for (int i = 0; i < S; i++) {
-      int from = t * S + i;
-      double joint = probability[to] * probability[from] * step.to()[i][j] / reach;
-      if (joint < NEGLIGIBLE) {
+      if (!joined(t - 1)) {
+        filtered.restart(RainStates.prior(), nodes.levelMm()[t], noiseMm2[t]);
         continue;
       }
-      double spread = variance[from] + step.varianceMm2()[j];
-      double share = variance[from] / spread;
-      double level = mean[from] + share * (mean[to] - mean[from] - step.meanMm()[j]);
-      double levelVariance = variance[from] + share * share * (variance[to] - spread);
-      smoothed[i].add(joint, level, levelVariance);
-      gain[t] += joint * share;
-      catchMm[t] += joint * (mean[to] - level);
-      if (j > 0) {
-        wet[t] += joint;
+      RainStates.Step step = step(t - 1);
+      for (int j = 0; j < S; j++) {
+        for (int i = 0; i < S; i++) {
+          share[i] = filtered.weight[i] * step.to()[i][j];
+        }
+        mixed.mix(j, filtered, share);
+      }
+      System.arraycopy(mixed.mean, 0, beforeMm, t * S, S);
+      System.arraycopy(mixed.variance, 0, beforeMm2, t * S, S);
+      System.arraycopy(mixed.weight, 0, beforeWeight, t * S, S);
+      for (int j = 0; j < S; j++) {
+        mixed.mean[j] += step.meanMm()[j];
+        mixed.variance[j] += step.varianceMm2()[j];
+      }
+      update(mixed, t);
+      swap();
+    }
+  }
+
+  private void swap() {
+    Mixture last = filtered;
+    filtered = mixed;
+    mixed = last;
+  }
+
+  /** Takes in the reading of a node. */
+  private void update(Mixture level, int t) {
+    double best = Double.POSITIVE_INFINITY;
+    for (int s = 0; s < S; s++) {
+      double innovation = nodes.levelMm()[t] - level.mean[s];
+      misfit[s] = innovation * innovation / (level.variance[s] + noiseMm2[t]);
+      best = Math.min(best, misfit[s]);
+    }
+    double total = 0;
+    for (int s = 0; s < S; s++) {
+      double expected = level.variance[s] + noiseMm2[t];
+      double k = level.variance[s] / expected;
+      level.weight[s] *= StrictMath.exp(0.5 * (best - misfit[s])) / Math.sqrt(expected);
+      level.mean[s] += k * (nodes.levelMm()[t] - level.mean[s]);
+      level.variance[s] *= 1 - k;
+      total += level.weight[s];
+    }
+    for (int s = 0; s < S; s++) {
+      level.weight[s] /= total;
+    }
+  }
+
+  /** What the readings from a node on say of its level, by state; joined with what came before. */
+  private void backwards() {
+    double[] flat = new double[S];
+    java.util.Arrays.fill(flat, 1.0 / S);
+    double[] share = new double[S];
+    int last = nodes.size() - 1;
+    alone(last);
+    filtered.restart(flat, nodes.levelMm()[last], noiseMm2[last]);
+    for (int t = last - 1; t >= 0; t--) {
+      alone(t);
+      if (!joined(t)) {
+        filtered.restart(flat, nodes.levelMm()[t], noiseMm2[t]);
+        continue;
+      }
+      RainStates.Step step = step(t);
+      join(t, step);
+      for (int k = 0; k < S; k++) {
+        filtered.mean[k] -= step.meanMm()[k];
+        filtered.variance[k] += step.varianceMm2()[k];
+      }
+      for (int j = 0; j < S; j++) {
+        for (int k = 0; k < S; k++) {
+          share[k] = filtered.weight[k] * step.to()[j][k];
+        }
+        mixed.mix(j, filtered, share);
+      }
+      update(mixed, t);
+      swap();
+    }
+  }
+
+  /** A node's level by its own reading, unless a link tells more. */
+  private void alone(int t) {
+    levelMm[t] = nodes.levelMm()[t];
+    levelMm2[t] = noiseMm2[t];
+  }
+
+  /** Holds what came before a link against what comes after it, state by state. */
+  private void join(int t, RainStates.Step step) {
+    double best = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < S; k++) {
+      int at = (t + 1) * S + k;
+      double apart = filtered.mean[k] - beforeMm[at] - step.meanMm()[k];
+      misfit[k] =
+          apart * apart / (beforeMm2[at] + step.varianceMm2()[k] + filtered.variance[k]);
+      best = Math.min(best, misfit[k]);
+    }
+    Moments start = new Moments(nodes.levelMm()[t]);
+    Moments end = new Moments(nodes.levelMm()[t + 1]);
+    double wetWeight = 0;
+    double rise = 0;
+    double shared = 0;
+    for (int k = 0; k < S; k++) {
+      int at = (t + 1) * S + k;
+      double predicted = beforeMm2[at] + step.varianceMm2()[k];
+      double whole = predicted + filtered.variance[k];
+      double w =
+          beforeWeight[at]
+              * filtered.weight[k]
+              * StrictMath.exp(0.5 * (best - misfit[k]))
+              / Math.sqrt(whole);
+      double apart = filtered.mean[k] - beforeMm[at] - step.meanMm()[k];
+      double endMean = beforeMm[at] + step.meanMm()[k] + predicted / whole * apart;
+      double endVariance = predicted * filtered.variance[k] / whole;
+      double share = beforeMm2[at] / predicted;
+      double startMean = beforeMm[at] + beforeMm2[at] / whole * apart;
+      double startVariance = beforeMm2[at] + share * share * (endVariance - predicted);
+      start.add(w, startMean, startVariance);
+      end.add(w, endMean, endVariance);
+      shared += w * share;
+      if (k > 0) {
+        wetWeight += w;
+        rise += w * (endMean - startMean);
+      }
+    }
+    wet[t] = wetWeight / end.weight;
+    catchMm[t] = rise / end.weight;
+    gain[t] = shared / end.weight;
+    levelMm[t] = start.mean();
+    levelMm2[t] = start.variance();
+    if (t + 2 >= nodes.size() || !joined(t + 1)) {
+      levelMm[t + 1] = end.mean();
+      levelMm2[t + 1] = end.variance();
+    }
+  }
+
+  private void acrossGaps() {
+    for (int t = 0; t + 1 < nodes.size(); t++) {
+      LevelNodes.Link link = nodes.links()[t];
+      if (link == LevelNodes.Link.GAP || link == LevelNodes.Link.LATE) {
+        catchMm[t] = levelMm[t + 1] - levelMm[t];
+        wet[t] = 1;
       }
     }
   }
 
   /** A weighted mixture of normal distributions, kept as its first moments. */
-  private static final class Mixture {
+  private static final class Moments {
+    private final double origin;
     private double weight;
     private double first;
     private double second;
-    private double within;
-    private double origin = Double.NaN;
+
+    Moments(double origin) {
+      this.origin = origin;
+    }
 
     void add(double w, double m, double v) {
-      if (Double.isNaN(origin)) {
-        origin = m;
-      }
       double d = m - origin;
       weight += w;
       first += w * d;
-      second += w * d * d;
-      within += w * v;
+      second += w * (v + d * d);
     }
 
     double mean() {
@@ -271,7 +293,7 @@ final class SwitchingSmoother {
 
     double variance() {
       double d = first / weight;
-      return Math.max(0, within / weight + second / weight - d * d);
+      return Math.max(0, second / weight - d * d);
     }
   }
 }
