@@ -130,9 +130,6 @@ public final class CatchEstimator {
     Fit fit() {
       WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
       Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
-      // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.
-      double caughtMm = Math.max(1e-9, Arrays.stream(caught.caughtMm()).sum());
-      double evaporated = model.wetDoubtMm(wet) / caughtMm / Math.sqrt(3);
       Learnt learnt =
           new Learnt(
               Math.sqrt(Robust.medianInPlace(noise.clone(), noise.length)),
@@ -141,9 +138,9 @@ public final class CatchEstimator {
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
               verdict.varianceFactor(),
-              Math.min(1, Math.hypot(verdict.shareLost(), evaporated)));
+              Math.min(1, verdict.shareLost()));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
-      return new Fit(smoothing, caught, learnt, judgement);
+      return new Fit(smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
     }
   }
 
@@ -154,15 +151,23 @@ public final class CatchEstimator {
    * @param caught what fell
    * @param learnt what was learnt on the way
    * @param judgement noise and drift as judged at each time
+   * @param wetDoubtMm by link: how much more or less than taken may have evaporated while it fell
+   *     [mm]
    */
   private record Fit(
-      Smoothing smoothing, WetSpells.Catch caught, Learnt learnt, LevelJudgement judgement) {
+      Smoothing smoothing,
+      WetSpells.Catch caught,
+      Learnt learnt,
+      LevelJudgement judgement,
+      double[] wetDoubtMm) {
     CatchSeries.Ends ends(int link) {
       CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
       return new CatchSeries.Ends(
           learnt.varianceFactor() * stated.startMm2(),
           learnt.varianceFactor() * stated.endMm2(),
-          stated.gain());
+          stated.gain(),
+          // Anything between none and twice as much: rectangular, JCGM 100:2008, 4.3.7.
+          wetDoubtMm[link] / Math.sqrt(3));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.rimebook.accumulation;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -176,7 +177,7 @@ final class SwitchingSmoother {
   /** What the readings from a node on say of its level, by state; joined with what came before. */
   private void backwards() {
     double[] flat = new double[S];
-    java.util.Arrays.fill(flat, 1.0 / S);
+    Arrays.fill(flat, 1.0 / S);
     double[] share = new double[S];
     int last = nodes.size() - 1;
     alone(last);
