@@ -166,8 +166,9 @@ public final class CatchEstimator {
           learnt.varianceFactor() * stated.startMm2(),
           learnt.varianceFactor() * stated.endMm2(),
           stated.gain(),
-          // Anything between none and twice as much: rectangular, JCGM 100:2008, 4.3.7.
-          wetDoubtMm[link] / Math.sqrt(3));
+          // From none to twice as much, either end likelier than the middle, as air mostly is moist
+          // or isn't: arc sine, JCGM 101:2008, 6.4.6.
+          wetDoubtMm[link] / Math.sqrt(2));
     }
   }
 
