@@ -17,6 +17,9 @@ final class SwitchingSmoother {
 
   private static final int S = RainStates.COUNT;
 
+  /** No state is ever ruled out. */
+  private static final double LEAST_WEIGHT = 1e-100;
+
   private final LevelNodes nodes;
   private final double[] noiseMm2;
   private final RainStates states;
@@ -170,7 +173,7 @@ final class SwitchingSmoother {
       total += level.weight[s];
     }
     for (int s = 0; s < S; s++) {
-      level.weight[s] /= total;
+      level.weight[s] = Math.max(LEAST_WEIGHT, level.weight[s] / total);
     }
   }
 
@@ -244,7 +247,7 @@ final class SwitchingSmoother {
       start.add(w, startMean, startVariance);
       end.add(w, endMean, endVariance);
       shared += w * share;
-      if (k > 0) {
+      if (k >= RainStates.DRY) {
         wetWeight += w;
         rise += w * (endMean - startMean);
       }
