@@ -170,9 +170,7 @@ public final class CatchSeries {
 
     void stayed(int piece) {
       sharedMm2 *=
-          startMm2[piece] > 0
-              ? correlation(piece) * Math.sqrt(endMm2[piece] / startMm2[piece])
-              : 0;
+          startMm2[piece] > 0 ? correlation(piece) * Math.sqrt(endMm2[piece] / startMm2[piece]) : 0;
     }
 
     void cut() {

@@ -1,7 +1,6 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
-import org.rimebook.depth.Robust;
 
 /**
  * How far the level wanders while nothing falls. Catch never lowers a level, so its falls over a
@@ -39,7 +38,8 @@ final class DryDrift {
     int count = 0;
     for (int k = LAG; k < means.size(); k++) {
       boolean joined =
-          means.run()[k] == means.run()[k - LAG] && means.index()[k] - means.index()[k - LAG] == LAG;
+          means.run()[k] == means.run()[k - LAG]
+              && means.index()[k] - means.index()[k - LAG] == LAG;
       double change = means.levelMm()[k] - means.levelMm()[k - LAG];
       if (joined && change < 0) {
         falls[count] = -change;

@@ -216,50 +216,61 @@ final class SwitchingSmoother {
 
   /** Holds what came before a link against what comes after it, state by state. */
   private void join(int t, RainStates.Step step) {
+    Joint joint = new Joint(t);
     double best = Double.POSITIVE_INFINITY;
     for (int k = 0; k < S; k++) {
       int at = (t + 1) * S + k;
       double apart = filtered.mean[k] - beforeMm[at] - step.meanMm()[k];
-      misfit[k] =
-          apart * apart / (beforeMm2[at] + step.varianceMm2()[k] + filtered.variance[k]);
+      misfit[k] = apart * apart / (beforeMm2[at] + step.varianceMm2()[k] + filtered.variance[k]);
       best = Math.min(best, misfit[k]);
     }
-    Moments start = new Moments(nodes.levelMm()[t]);
-    Moments end = new Moments(nodes.levelMm()[t + 1]);
-    double wetWeight = 0;
-    double rise = 0;
-    double shared = 0;
     for (int k = 0; k < S; k++) {
-      int at = (t + 1) * S + k;
-      double predicted = beforeMm2[at] + step.varianceMm2()[k];
+      joint.add(k, step, StrictMath.exp(0.5 * (best - misfit[k])));
+    }
+    wet[t] = joint.wetWeight / joint.end.weight;
+    catchMm[t] = joint.rise / joint.end.weight;
+    gain[t] = joint.shared / joint.end.weight;
+    levelMm[t] = joint.start.mean();
+    levelMm2[t] = joint.start.variance();
+    if (t + 2 >= nodes.size() || !joined(t + 1)) {
+      levelMm[t + 1] = joint.end.mean();
+      levelMm2[t + 1] = joint.end.variance();
+    }
+  }
+
+  /** The levels at both ends of a link as all readings tell them, over all states. */
+  private final class Joint {
+    private final int node;
+    private final Moments start;
+    private final Moments end;
+    private double wetWeight;
+    private double rise;
+    private double shared;
+
+    Joint(int node) {
+      this.node = node;
+      this.start = new Moments(nodes.levelMm()[node]);
+      this.end = new Moments(nodes.levelMm()[node + 1]);
+    }
+
+    void add(int k, RainStates.Step step, double likelihood) {
+      int at = (node + 1) * S + k;
+      double before = beforeMm2[at];
+      double predicted = before + step.varianceMm2()[k];
       double whole = predicted + filtered.variance[k];
-      double w =
-          beforeWeight[at]
-              * filtered.weight[k]
-              * StrictMath.exp(0.5 * (best - misfit[k]))
-              / Math.sqrt(whole);
+      double w = beforeWeight[at] * filtered.weight[k] * likelihood / Math.sqrt(whole);
       double apart = filtered.mean[k] - beforeMm[at] - step.meanMm()[k];
-      double endMean = beforeMm[at] + step.meanMm()[k] + predicted / whole * apart;
-      double endVariance = predicted * filtered.variance[k] / whole;
-      double share = beforeMm2[at] / predicted;
-      double startMean = beforeMm[at] + beforeMm2[at] / whole * apart;
-      double startVariance = beforeMm2[at] + share * share * (endVariance - predicted);
-      start.add(w, startMean, startVariance);
-      end.add(w, endMean, endVariance);
+      double endMm = beforeMm[at] + step.meanMm()[k] + predicted / whole * apart;
+      double endMm2 = predicted * filtered.variance[k] / whole;
+      double share = before / predicted;
+      double startMm = beforeMm[at] + before / whole * apart;
+      start.add(w, startMm, before + share * share * (endMm2 - predicted));
+      end.add(w, endMm, endMm2);
       shared += w * share;
       if (k >= RainStates.DRY) {
         wetWeight += w;
-        rise += w * (endMean - startMean);
+        rise += w * (endMm - startMm);
       }
-    }
-    wet[t] = wetWeight / end.weight;
-    catchMm[t] = rise / end.weight;
-    gain[t] = shared / end.weight;
-    levelMm[t] = start.mean();
-    levelMm2[t] = start.variance();
-    if (t + 2 >= nodes.size() || !joined(t + 1)) {
-      levelMm[t + 1] = end.mean();
-      levelMm2[t + 1] = end.variance();
     }
   }
 
