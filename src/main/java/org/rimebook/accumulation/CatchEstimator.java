@@ -3,11 +3,10 @@ package org.rimebook.accumulation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
-import org.rimebook.depth.WireDepths;
 import org.rimebook.record.SeasonRecord;
-import org.rimebook.station.StationSheet;
+import org.rimebook.station.Interval;
+import org.rimebook.station.Progress;
 
 /** From a level series and the rulings of the notebook to catch. A pure function. */
 public final class CatchEstimator {
@@ -34,69 +33,91 @@ public final class CatchEstimator {
   private final LevelNodes nodes;
   private final Covariates covariates;
   private final CatchSeries.Builder pieces;
+  private final Progress progress;
 
-  private CatchEstimator(
-      SeasonRecord record,
-      StationSheet sheet,
-      WireDepths depths,
-      LevelSeries level,
-      List<Ruling> rulings) {
-    this.record = record;
-    this.rulings = rulings;
-    this.nodes = NodeBuilder.build(record, level, rulings);
-    this.covariates = Covariates.of(nodes, record, sheet, depths, level);
+  private CatchEstimator(LevelEvidence evidence, Progress progress) {
+    this.record = evidence.record();
+    this.rulings = evidence.rulings();
+    this.progress = progress;
+    progress.step("looking at the level", 0);
+    this.nodes = NodeBuilder.build(record, evidence.level(), rulings);
+    this.covariates = Covariates.of(nodes, evidence);
     this.pieces = new CatchSeries.Builder(record.stampMs(0));
+  }
+
+  /** Makes pieces of nodes whose catch is known. */
+  private CatchEstimator(LevelEvidence evidence, LevelNodes nodes, long startMs) {
+    this.record = evidence.record();
+    this.rulings = evidence.rulings();
+    this.progress = Progress.NONE;
+    this.nodes = nodes;
+    this.covariates = Covariates.none(nodes);
+    this.pieces = new CatchSeries.Builder(startMs);
   }
 
   /**
    * Estimates the catch between the first and the last reading.
    *
-   * @param record at least one row
-   * @param sheet the station sheet
-   * @param depths depth by wire and row
-   * @param level the level at some or all rows
-   * @param rulings from {@link Rulings#of}
+   * @param evidence what there is
+   * @param progress hears of it
    */
-  public static Estimate estimate(
-      SeasonRecord record,
-      StationSheet sheet,
-      WireDepths depths,
-      LevelSeries level,
-      List<Ruling> rulings) {
-    return new CatchEstimator(record, sheet, depths, level, rulings).estimate();
+  public static Estimate estimate(LevelEvidence evidence, Progress progress) {
+    return new CatchEstimator(evidence, progress).estimate();
   }
 
   private Estimate estimate() {
     long endMs = record.stampMs(record.size() - 1);
     if (nodes.size() == 0) {
       addBreak(endMs);
-      return new Estimate(pieces.build(0, 0), Optional.empty(), LevelJudgement.none(nodes));
+      return new Estimate(
+          pieces.build(0, 0), Optional.empty(), () -> LevelJudgement.none(nodes), Optional.empty());
     }
-    Fit fit = fit();
-    addBreak(nodes.timeMs()[0]);
-    for (int link = 0; link + 1 < nodes.size(); link++) {
+    CatchBasis basis = basis();
+    Fit fit = basis.fit();
+    CatchSeries series = pieces(fit, 0, nodes.size() - 1, endMs);
+    return new Estimate(series, Optional.of(fit.learnt()), fit::judgement, Optional.of(basis));
+  }
+
+  /** The catch from where the pieces start to a node, or beyond the last to an instant. */
+  private CatchSeries pieces(Fit fit, int fromNode, int toNode, long endMs) {
+    addBreak(nodes.timeMs()[fromNode]);
+    for (int link = fromNode; link < toNode; link++) {
       addLink(link, fit);
     }
     addBreak(endMs);
-    CatchSeries series = pieces.build(fit.smoothing().driftMm2PerH(), fit.learnt().commonShare());
-    return new Estimate(series, Optional.of(fit.learnt()), fit.judgement());
+    return pieces.build(fit.smoothing().driftMm2PerH(), fit.learnt().commonShare());
+  }
+
+  /**
+   * The catch in part of a season.
+   *
+   * @param evidence what there is
+   * @param nodes nodes of the part
+   * @param fit what is known of them
+   * @param part where it starts and ends: at nodes, or where the record does
+   */
+  static CatchSeries pieces(LevelEvidence evidence, LevelNodes nodes, Fit fit, Interval part) {
+    int from = Math.max(0, nodes.lastAtOrBefore(part.fromMs()));
+    int to = Math.max(0, nodes.lastAtOrBefore(part.toMs()));
+    return new CatchEstimator(evidence, nodes, part.fromMs()).pieces(fit, from, to, part.toMs());
   }
 
   /**
    * Learns noise and drift, and smooths, in turns: what is dry depends on them and they are learnt
    * where it is dry.
    */
-  private Fit fit() {
-    double[] noise = NodeNoise.varianceMm2(nodes, covariates.windMs());
+  private CatchBasis basis() {
+    NodeNoise.Judged judged = NodeNoise.judge(nodes, covariates.windMs());
+    double[] noise = judged.varianceMm2();
     // Most of a season is dry: before it is known where, all of it tells how noise averages out.
     double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
     double[] raised = Arrays.stream(noise).map(v -> v * before).toArray();
-    Smoothing smoothing = Smoothing.of(nodes, raised, raised);
+    Smoothing smoothing = Smoothing.of(nodes, raised, raised, progress.part(0.1, 0.3));
     Rounds rounds = new Rounds(noise, smoothing);
     for (int round = 0; round < ROUNDS; round++) {
-      rounds.next();
+      rounds.next(progress.part(0.3 + 0.2 * round, 0.5 + 0.2 * round));
     }
-    return rounds.fit();
+    return new CatchBasis(nodes, judged, covariates, rounds.model, rounds.wet, rounds.fit());
   }
 
   /** Noise and drift as they are learnt, round by round. */
@@ -114,13 +135,14 @@ public final class CatchEstimator {
       this.smoothing = smoothing;
     }
 
-    void next() {
+    void next(Progress part) {
+      part.step("learning noise and drift", 0);
       wet = smoothing.result().wet();
       model = DriftModel.fit(nodes, covariates, noise, wet);
       corrected = nodes.at(model.corrected(wet));
       correlation = NoiseCorrelation.factor(corrected, noise, wet);
       whole = NoiseCorrelation.whole(corrected, noise, wet);
-      smoothing = Smoothing.of(corrected, times(correlation), times(whole));
+      smoothing = Smoothing.of(corrected, times(correlation), times(whole), part.part(0.2, 1));
     }
 
     private double[] times(double factor) {
@@ -128,8 +150,10 @@ public final class CatchEstimator {
     }
 
     Fit fit() {
+      progress.step("following the rain", 0.7);
       WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
-      Rehearsal.Verdict verdict = Rehearsal.of(corrected, smoothing, caught.caughtMm());
+      Rehearsal.Verdict verdict =
+          Rehearsal.of(corrected, smoothing, caught.caughtMm(), progress.part(0.75, 0.95));
       Learnt learnt =
           new Learnt(
               Math.sqrt(Robust.medianInPlace(noise.clone(), noise.length)),
@@ -140,13 +164,14 @@ public final class CatchEstimator {
               verdict.varianceFactor(),
               Math.min(1, verdict.shareLost()));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
-      return new Fit(smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
+      return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
     }
   }
 
   /**
    * What the level tells.
    *
+   * @param corrected the level without drift
    * @param smoothing the level smoothed
    * @param caught what fell
    * @param learnt what was learnt on the way
@@ -154,7 +179,8 @@ public final class CatchEstimator {
    * @param wetDoubtMm by link: how much more or less than taken may have evaporated while it fell
    *     [mm]
    */
-  private record Fit(
+  record Fit(
+      LevelNodes corrected,
       Smoothing smoothing,
       WetSpells.Catch caught,
       Learnt learnt,

@@ -69,6 +69,49 @@ public final class CatchSeries {
     this.dryDriftMm2PerH = dryDriftMm2PerH;
   }
 
+  /** Pieces of a series, those of another in its middle, and its own again. */
+  private CatchSeries(CatchSeries own, CatchSeries middle, int from, int to) {
+    int size = from + middle.size() + own.size() - to;
+    this.edgeMs = new long[size + 1];
+    this.kind = new Kind[size];
+    this.catchMm = new double[size];
+    this.startMm2 = new double[size];
+    this.endMm2 = new double[size];
+    this.gain = new double[size];
+    this.doubtMmPerH = new double[size];
+    this.dryDriftMm2PerH = own.dryDriftMm2PerH;
+    this.commonShare = own.commonShare;
+    copy(own, 0, from, 0);
+    copy(middle, 0, middle.size(), from);
+    copy(own, to, own.size(), from + middle.size());
+  }
+
+  private void copy(CatchSeries source, int from, int to, int at) {
+    System.arraycopy(source.edgeMs, from, edgeMs, at, to - from + 1);
+    System.arraycopy(source.kind, from, kind, at, to - from);
+    System.arraycopy(source.catchMm, from, catchMm, at, to - from);
+    System.arraycopy(source.startMm2, from, startMm2, at, to - from);
+    System.arraycopy(source.endMm2, from, endMm2, at, to - from);
+    System.arraycopy(source.gain, from, gain, at, to - from);
+    System.arraycopy(source.doubtMmPerH, from, doubtMmPerH, at, to - from);
+  }
+
+  /** This series with another in place of its pieces there; that one starts and ends at edges. */
+  CatchSeries with(CatchSeries other) {
+    int from = other.fromMs(0) <= edgeMs[0] ? 0 : edge(other.fromMs(0));
+    long endMs = other.toMs(other.size() - 1);
+    int to = endMs >= edgeMs[size()] ? size() : edge(endMs);
+    return new CatchSeries(this, other, from, to);
+  }
+
+  private int edge(long epochMs) {
+    int found = Arrays.binarySearch(edgeMs, epochMs);
+    if (found < 0) {
+      throw new IllegalArgumentException("no piece starts at " + epochMs);
+    }
+    return found;
+  }
+
   /** Pieces. */
   public int size() {
     return kind.length;

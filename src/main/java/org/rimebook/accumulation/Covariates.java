@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.record.Column;
-import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;
 import org.rimebook.station.StationSheet;
+import org.rimebook.station.Wire;
 
 /**
  * What may move the level at each node without anything falling: the air temperature, which moves
@@ -29,9 +30,7 @@ final class Covariates {
   private static final double USUAL = 5;
 
   /** Air is never colder or warmer near the ground [°C]; a sensor that says so is at fault. */
-  private static final double COLDEST_C = -90;
-
-  private static final double WARMEST_C = 60;
+  private static final Range AIR = new Range(-90, 60);
 
   /** No wind lasts a minute that is stronger [m/s]. */
   private static final Range WIND = new Range(0, 100);
@@ -39,6 +38,7 @@ final class Covariates {
   private final LevelNodes nodes;
   private final List<double[]> columns = new ArrayList<>();
   private final List<String> departures = new ArrayList<>();
+  private final List<Double> mostMm = new ArrayList<>();
   private boolean temperature;
   private Optional<double[]> wind = Optional.empty();
 
@@ -49,23 +49,73 @@ final class Covariates {
     this.nodes = nodes;
   }
 
-  static Covariates of(
-      LevelNodes nodes,
-      SeasonRecord record,
-      StationSheet sheet,
-      WireDepths depths,
-      LevelSeries level) {
+  /** None. */
+  static Covariates none(LevelNodes nodes) {
+    return new Covariates(nodes);
+  }
+
+  static Covariates of(LevelNodes nodes, LevelEvidence evidence) {
     Covariates covariates = new Covariates(nodes);
-    covariates
-        .channel(Channel.AIR_TEMPERATURE, new Range(COLDEST_C, WARMEST_C), record, sheet, level)
-        .ifPresent(covariates::addTemperature);
-    covariates.wind = covariates.channel(Channel.WIND_SPEED, WIND, record, sheet, level);
+    StationSheet sheet = evidence.sheet();
+    WireDepths depths = evidence.depths();
+    LevelSeries level = evidence.level();
+    covariates.channel(Channel.AIR_TEMPERATURE, AIR, evidence).ifPresent(covariates::addTemperature);
+    covariates.wind = covariates.channel(Channel.WIND_SPEED, WIND, evidence);
     for (int wire = 0; wire + 1 < depths.wires(); wire++) {
       if (covariates.addDeparture(wire, depths, level)) {
         covariates.departures.add(sheet.wires().get(wire).name());
       }
     }
     return covariates;
+  }
+
+  /**
+   * The covariates of some nodes of a season.
+   *
+   * @param nodes the nodes
+   * @param evidence what there is
+   * @param season the covariates of the season as it was
+   * @param twin of each node, its like in the season or the last before it
+   * @param fresh the nodes at which departures are taken anew; elsewhere the season's hold
+   */
+  static Covariates within(
+      LevelNodes nodes, LevelEvidence evidence, Covariates season, int[] twin, IntPredicate fresh) {
+    Covariates here = new Covariates(nodes);
+    StationSheet sheet = evidence.sheet();
+    if (season.temperature) {
+      double[] held = season.columns.get(0);
+      here.channel(Channel.AIR_TEMPERATURE, AIR, evidence)
+          .ifPresentOrElse(here::addTemperature, () -> here.hold(held, twin));
+    }
+    here.wind =
+        season.wind.map(
+            held -> here.channel(Channel.WIND_SPEED, WIND, evidence).orElse(at(held, twin)));
+    List<String> names = sheet.wires().stream().map(Wire::name).toList();
+    int first = season.temperature ? 1 : 0;
+    for (int d = 0; d < season.departures.size(); d++) {
+      double[] values =
+          here.departures(
+              names.indexOf(season.departures.get(d)), evidence.depths(), evidence.level());
+      boolean known = here.fill(values);
+      double[] column = known ? here.daily(values) : values;
+      double most = season.mostMm.get(d);
+      double[] held = season.columns.get(first + d);
+      for (int i = 0; i < column.length; i++) {
+        boolean anew = known && fresh.test(i);
+        column[i] = anew ? Math.max(-most, Math.min(most, column[i])) : held[twin[i]];
+      }
+      here.columns.add(column);
+    }
+    return here;
+  }
+
+  private static double[] at(double[] held, int[] twin) {
+    return Arrays.stream(twin).mapToDouble(t -> held[t]).toArray();
+  }
+
+  private void hold(double[] temperatureColumn, int[] twin) {
+    columns.add(at(temperatureColumn, twin));
+    temperature = true;
   }
 
   /** Whether the first column is the load times the temperature [mm °C]. */
@@ -92,13 +142,14 @@ final class Covariates {
     return Math.min(level.size(), nodes.firstIndex()[node] + nodes.readings()[node]);
   }
 
-  private Optional<double[]> channel(
-      String quantity, Range range, SeasonRecord record, StationSheet sheet, LevelSeries level) {
+  private Optional<double[]> channel(String quantity, Range range, LevelEvidence evidence) {
+    StationSheet sheet = evidence.sheet();
+    LevelSeries level = evidence.level();
     Optional<Channel> channel = sheet.channel(quantity);
     if (channel.isEmpty()) {
       return Optional.empty();
     }
-    Column column = record.channel(sheet.channels().indexOf(channel.get()));
+    Column column = evidence.record().channel(sheet.channels().indexOf(channel.get()));
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;
@@ -124,6 +175,22 @@ final class Covariates {
   }
 
   private boolean addDeparture(int wire, WireDepths depths, LevelSeries level) {
+    double[] values = departures(wire, depths, level);
+    boolean known = fill(values);
+    if (known) {
+      double[] daily = daily(values);
+      double[] magnitudes = Arrays.stream(daily).map(Math::abs).toArray();
+      double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
+      for (int i = 0; i < daily.length; i++) {
+        daily[i] = Math.max(-most, Math.min(most, daily[i]));
+      }
+      columns.add(daily);
+      mostMm.add(most);
+    }
+    return known;
+  }
+
+  private double[] departures(int wire, WireDepths depths, LevelSeries level) {
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;
@@ -137,11 +204,7 @@ final class Covariates {
       }
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
-    boolean known = fill(values);
-    if (known) {
-      columns.add(daily(values));
-    }
-    return known;
+    return values;
   }
 
   /**
@@ -151,14 +214,8 @@ final class Covariates {
   private double[] daily(double[] departureMm) {
     double[] hourly = mean(departureMm, HALF_HOUR_MS);
     double[] slow = mean(departureMm, DAY_AND_A_HALF_MS);
-    double[] magnitudes = new double[hourly.length];
     for (int i = 0; i < hourly.length; i++) {
       hourly[i] -= slow[i];
-      magnitudes[i] = Math.abs(hourly[i]);
-    }
-    double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
-    for (int i = 0; i < hourly.length; i++) {
-      hourly[i] = Math.max(-most, Math.min(most, hourly[i]));
     }
     return hourly;
   }

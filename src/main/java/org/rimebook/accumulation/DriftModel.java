@@ -130,6 +130,11 @@ final class DriftModel {
     return normal;
   }
 
+  /** The same drift at other nodes. */
+  DriftModel at(LevelNodes otherNodes, Covariates there) {
+    return new DriftModel(there, otherNodes, new Solution(coefficients, uncertainties), dryHours);
+  }
+
   /** What was learnt, with standard uncertainties from the inverse of the normal matrix. */
   DriftLaw law() {
     if (dryHours < FEWEST) {

@@ -15,6 +15,14 @@ public final class LevelJudgement {
   private final double[] departuresMm;
   private final double[] waveMm;
 
+  private LevelJudgement(long[] timeMs, double[] noiseMm2, Drift summed) {
+    this.timeMs = timeMs;
+    this.noiseMm2 = noiseMm2;
+    this.temperatureMm = summed.temperatureMm();
+    this.departuresMm = summed.departuresMm();
+    this.waveMm = summed.waveMm();
+  }
+
   private LevelJudgement(LevelNodes nodes, double[] noiseMm2, Drift drift) {
     this.timeMs = nodes.timeMs();
     this.noiseMm2 = noiseMm2;
@@ -40,6 +48,49 @@ public final class LevelJudgement {
   static LevelJudgement none(LevelNodes nodes) {
     double[] nothing = new double[nodes.size()];
     return new LevelJudgement(nodes, nothing, new Drift(nothing, nothing, nothing));
+  }
+
+  /**
+   * This judgement with another in the place of some nodes.
+   *
+   * @param other of some nodes, which begin and end with nodes of this one, or where it does
+   */
+  LevelJudgement with(LevelJudgement other) {
+    if (other.timeMs.length == 0 || timeMs.length == 0) {
+      return this;
+    }
+    int from = firstAfter(other.timeMs[0] - 1);
+    int to = firstAfter(other.timeMs[other.timeMs.length - 1]);
+    Drift drift =
+        new Drift(
+            joined(temperatureMm, other.temperatureMm, from, to),
+            joined(departuresMm, other.departuresMm, from, to),
+            joined(waveMm, other.waveMm, from, to));
+    int size = from + other.timeMs.length + timeMs.length - to;
+    long[] times = Arrays.copyOf(timeMs, size);
+    double[] noise = Arrays.copyOf(noiseMm2, size);
+    int after = from + other.timeMs.length;
+    System.arraycopy(other.timeMs, 0, times, from, other.timeMs.length);
+    System.arraycopy(timeMs, to, times, after, timeMs.length - to);
+    System.arraycopy(other.noiseMm2, 0, noise, from, other.timeMs.length);
+    System.arraycopy(noiseMm2, to, noise, after, timeMs.length - to);
+    return new LevelJudgement(times, noise, drift);
+  }
+
+  /** Sums that go on from each other, those of another part in the place of [from, to). */
+  private static double[] joined(double[] own, double[] other, int from, int to) {
+    double[] joined = new double[from + other.length + own.length - to];
+    System.arraycopy(own, 0, joined, 0, from);
+    double lift = from < own.length ? own[from] - other[0] : 0;
+    for (int i = 0; i < other.length; i++) {
+      joined[from + i] = other[i] + lift;
+    }
+    int after = from + other.length;
+    double back = joined[after - 1] - (to > 0 ? own[to - 1] : 0);
+    for (int i = to; i < own.length; i++) {
+      joined[after + i - to] = own[i] + back;
+    }
+    return joined;
   }
 
   /** The part as it adds up over time in which the level compares. */

@@ -1,5 +1,7 @@
 package org.rimebook.accumulation;
 
+import java.util.Arrays;
+
 /**
  * The level at increasing times, thinned to at most one value a minute, with what lies between each
  * value and the next. Arrays have one element a node, links one a node but the last.
@@ -35,5 +37,21 @@ record LevelNodes(long[] timeMs, double[] levelMm, int[] readings, int[] firstIn
   /** The same nodes at other levels [mm]. */
   LevelNodes at(double[] otherLevelMm) {
     return new LevelNodes(timeMs, otherLevelMm, readings, firstIndex, links);
+  }
+
+  /** The nodes from one to another, outside. */
+  LevelNodes slice(int from, int to) {
+    return new LevelNodes(
+        Arrays.copyOfRange(timeMs, from, to),
+        Arrays.copyOfRange(levelMm, from, to),
+        Arrays.copyOfRange(readings, from, to),
+        Arrays.copyOfRange(firstIndex, from, to),
+        Arrays.copyOfRange(links, from, Math.max(from, to - 1)));
+  }
+
+  /** The last node at or before an instant; −1 when there is none. */
+  int lastAtOrBefore(long epochMs) {
+    int found = Arrays.binarySearch(timeMs, epochMs);
+    return found >= 0 ? found : -found - 2;
   }
 }

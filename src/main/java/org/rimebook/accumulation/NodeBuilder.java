@@ -30,11 +30,17 @@ final class NodeBuilder {
   }
 
   static LevelNodes build(SeasonRecord record, LevelSeries level, List<Ruling> rulings) {
-    return new NodeBuilder(record, level, rulings).build();
+    return new NodeBuilder(record, level, rulings).build(0, level.size());
   }
 
-  private LevelNodes build() {
-    int capacity = level.size();
+  /** The nodes of the levels from one index to another, outside. */
+  static LevelNodes build(LevelEvidence evidence, int fromIndex, int toIndex) {
+    return new NodeBuilder(evidence.record(), evidence.level(), evidence.rulings())
+        .build(fromIndex, toIndex);
+  }
+
+  private LevelNodes build(int fromIndex, int toIndex) {
+    int capacity = toIndex - fromIndex;
     timeMs = new long[capacity];
     levelMm = new double[capacity];
     readings = new int[capacity];
@@ -43,7 +49,7 @@ final class NodeBuilder {
     int lastIndex = -1;
     int nextRuling = 0;
     GapLimit gapLimit = new GapLimit(record);
-    for (int i = 0; i < level.size(); i++) {
+    for (int i = fromIndex; i < toIndex; i++) {
       long stamp = record.stampMs(level.row(i));
       while (nextRuling < rulings.size() && rulings.get(nextRuling).interval().toMs() <= stamp) {
         nextRuling++;

@@ -30,21 +30,40 @@ final class NodeNoise {
   }
 
   /**
-   * Variance of each node's level [mm²].
+   * What is known of the noise.
+   *
+   * @param varianceMm2 variance of each node's level [mm²]
+   * @param byWind how noise grows with the wind; empty when no wind is known
+   */
+  record Judged(double[] varianceMm2, Optional<NoiseByWind> byWind) {}
+
+  /**
+   * Judges the noise of each node.
    *
    * @param nodes the level
    * @param windMs wind at each node [m/s]; empty when none is known
    */
-  static double[] varianceMm2(LevelNodes nodes, Optional<double[]> windMs) {
+  static Judged judge(LevelNodes nodes, Optional<double[]> windMs) {
+    Optional<NoiseByWind> law =
+        windMs.map(wind -> NoiseByWind.of(departures(nodes), wind, LEAST_SD_MM));
+    return new Judged(varianceMm2(nodes, windMs, law), law);
+  }
+
+  /**
+   * Variance of each node's level [mm²].
+   *
+   * @param nodes the level
+   * @param windMs wind at each node [m/s]; empty when none is known
+   * @param law how noise grows with the wind; empty when no wind is known
+   */
+  static double[] varianceMm2(
+      LevelNodes nodes, Optional<double[]> windMs, Optional<NoiseByWind> law) {
     double[] departure = departures(nodes);
     double[] relative = new double[nodes.size()];
     Arrays.fill(relative, 1);
-    if (windMs.isPresent()) {
+    if (windMs.isPresent() && law.isPresent()) {
       double[] wind = windMs.get();
-      NoiseByWind law = NoiseByWind.of(departure, wind, LEAST_SD_MM);
-      for (int i = 0; i < relative.length; i++) {
-        relative[i] = law.at(wind[i]);
-      }
+      Arrays.setAll(relative, i -> law.get().at(wind[i]));
       for (int i = 1; i + 1 < relative.length; i++) {
         if (!Double.isNaN(departure[i])) {
           departure[i] /= rootMeanSquare(nodes, relative, i);

@@ -1,6 +1,7 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
+import org.rimebook.station.Progress;
 
 /**
  * Tries the estimator on its own answer: the catch it found, under the noise the season showed in
@@ -32,8 +33,10 @@ final class Rehearsal {
   private final LevelNodes nodes;
   private final Smoothing smoothing;
   private final double[] caughtMm;
+  private final Progress progress;
 
-  private Rehearsal(LevelNodes nodes, Smoothing smoothing, double[] caughtMm) {
+  private Rehearsal(LevelNodes nodes, Smoothing smoothing, double[] caughtMm, Progress progress) {
+    this.progress = progress;
     this.nodes = nodes;
     this.smoothing = smoothing;
     this.caughtMm = caughtMm;
@@ -58,9 +61,10 @@ final class Rehearsal {
    * @param nodes the level without drift
    * @param smoothing how it was smoothed
    * @param caughtMm catch by link [mm]
+   * @param progress hears of it
    */
-  static Verdict of(LevelNodes nodes, Smoothing smoothing, double[] caughtMm) {
-    return new Rehearsal(nodes, smoothing, caughtMm).verdict();
+  static Verdict of(LevelNodes nodes, Smoothing smoothing, double[] caughtMm, Progress progress) {
+    return new Rehearsal(nodes, smoothing, caughtMm, progress).verdict();
   }
 
   private Verdict verdict() {
@@ -69,7 +73,7 @@ final class Rehearsal {
       return Verdict.NONE;
     }
     LevelNodes again = nodes.at(staged(dry));
-    Smoothing anew = smoothing.of(again);
+    Smoothing anew = smoothing.of(again, progress);
     WetSpells.Catch found = WetSpells.of(again, anew);
     double[] ratios = ratios(anew, found);
     if (ratios.length < FEWEST_HOURS) {

@@ -34,6 +34,19 @@ public final class Rulings {
     return List.copyOf(settled);
   }
 
+  /** Everything between the first and the last ruling that is in one list only. */
+  public static Optional<Interval> difference(List<Ruling> some, List<Ruling> others) {
+    List<Ruling> either = new ArrayList<>(some);
+    either.removeAll(others);
+    List<Ruling> rest = new ArrayList<>(others);
+    rest.removeAll(some);
+    either.addAll(rest);
+    return either.stream()
+        .map(Ruling::interval)
+        .reduce(
+            (a, b) -> new Interval(Math.min(a.fromMs(), b.fromMs()), Math.max(a.toMs(), b.toMs())));
+  }
+
   /** Where entries contradict each other, in words: which holds and which has no effect there. */
   public static List<String> contradictions(Notebook notebook) {
     List<Entry> entries =

@@ -1,5 +1,7 @@
 package org.rimebook.accumulation;
 
+import org.rimebook.station.Progress;
+
 /**
  * A level smoothed, with the noise and drift it was smoothed for.
  *
@@ -11,23 +13,51 @@ package org.rimebook.accumulation;
 record Smoothing(
     SwitchingSmoother.Result result, double driftMm2PerH, double[] noiseMm2, double[] instantMm2) {
 
-  static Smoothing of(LevelNodes level, double[] noiseMm2, double[] instantMm2) {
+  private static final SwitchingSmoother.Bounds WHOLE = SwitchingSmoother.Bounds.NONE;
+
+  static Smoothing of(LevelNodes level, double[] noiseMm2, double[] instantMm2, Progress progress) {
     double drift = DryDrift.mm2PerH(level, noiseMm2);
     return new Smoothing(
-        SwitchingSmoother.smooth(level, noiseMm2, new RainStates(drift)),
+        SwitchingSmoother.smooth(level, noiseMm2, new RainStates(drift), WHOLE, progress),
         drift,
         noiseMm2,
         instantMm2);
   }
 
   /** Another level smoothed for the same noise and drift. */
-  Smoothing of(LevelNodes other) {
+  Smoothing of(LevelNodes other, Progress progress) {
     return new Smoothing(
-        SwitchingSmoother.smooth(other, noiseMm2, new RainStates(driftMm2PerH)),
+        SwitchingSmoother.smooth(other, noiseMm2, new RainStates(driftMm2PerH), WHOLE, progress),
         driftMm2PerH,
         noiseMm2,
         instantMm2);
   }
+
+  /**
+   * Some nodes smoothed within a season.
+   *
+   * @param level the nodes
+   * @param noise their noise
+   * @param driftMm2PerH variance by which a dry level wanders [mm²/h]
+   * @param bounds what is known where they begin and end
+   */
+  static Smoothing within(
+      LevelNodes level, Noise noise, double driftMm2PerH, SwitchingSmoother.Bounds bounds) {
+    return new Smoothing(
+        SwitchingSmoother.smooth(
+            level, noise.mm2(), new RainStates(driftMm2PerH), bounds, Progress.NONE),
+        driftMm2PerH,
+        noise.mm2(),
+        noise.instantMm2());
+  }
+
+  /**
+   * Noise by node.
+   *
+   * @param mm2 as it averages out over a quarter of an hour [mm²]
+   * @param instantMm2 the whole of it [mm²]
+   */
+  record Noise(double[] mm2, double[] instantMm2) {}
 
   /**
    * How well the levels at the ends of a link are known.

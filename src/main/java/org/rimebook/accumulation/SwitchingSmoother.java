@@ -1,8 +1,13 @@
 package org.rimebook.accumulation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.rimebook.station.Progress;
 
 /**
  * Level and rain state together, given all readings of the season: two filters of interacting
@@ -20,6 +25,11 @@ final class SwitchingSmoother {
   /** No state is ever ruled out. */
   private static final double LEAST_WEIGHT = 1e-100;
 
+  /** Nodes between two words on progress: some milliseconds. */
+  private static final int PROGRESS_NODES = 1 << 13;
+
+  private static final String WORDS = "smoothing the level";
+
   private final LevelNodes nodes;
   private final double[] noiseMm2;
   private final RainStates states;
@@ -33,6 +43,7 @@ final class SwitchingSmoother {
 
   private Mixture filtered = new Mixture();
   private Mixture mixed = new Mixture();
+  private final double[] share = new double[S];
   private final double[] misfit = new double[S];
 
   private final double[] catchMm;
@@ -41,8 +52,14 @@ final class SwitchingSmoother {
   private final double[] levelMm;
   private final double[] levelMm2;
 
-  private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states) {
+  private final Bounds bounds;
+  private final List<SmootherMarks.State> forthMarks = new ArrayList<>();
+  private final List<SmootherMarks.State> backMarks = new ArrayList<>();
+  private Progress progress = Progress.NONE;
+
+  private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds) {
     int n = nodes.size();
+    this.bounds = bounds;
     this.nodes = nodes;
     this.noiseMm2 = noiseMm2;
     this.states = states;
@@ -64,19 +81,52 @@ final class SwitchingSmoother {
    * @param gain by link: share of the later level's error that the earlier level shares
    * @param levelMm by node: level [mm]
    * @param levelMm2 by node: variance of the level [mm²]
+   * @param marks what it knew on the way
    */
   record Result(
-      double[] catchMm, double[] wet, double[] gain, double[] levelMm, double[] levelMm2) {}
+      double[] catchMm,
+      double[] wet,
+      double[] gain,
+      double[] levelMm,
+      double[] levelMm2,
+      SmootherMarks marks) {}
 
-  static Result smooth(LevelNodes nodes, double[] noiseMm2, RainStates states) {
-    SwitchingSmoother smoother = new SwitchingSmoother(nodes, noiseMm2, states);
-    if (nodes.size() > 0) {
-      smoother.forwards();
-      smoother.backwards();
-      smoother.acrossGaps();
+  /**
+   * What is known where the nodes begin and end, of nodes beyond.
+   *
+   * @param before level and state at the first node, given all up to it
+   * @param after what all from the last node on says of its level, by state
+   */
+  record Bounds(Optional<SmootherMarks.State> before, Optional<SmootherMarks.State> after) {
+
+    /** Nodes that are a whole season. */
+    static final Bounds NONE = new Bounds(Optional.empty(), Optional.empty());
+  }
+
+  static Result smooth(
+      LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds, Progress progress) {
+    SwitchingSmoother smoother = new SwitchingSmoother(nodes, noiseMm2, states, bounds);
+    smoother.progress = progress;
+    return smoother.run();
+  }
+
+  private Result run() {
+    if (nodes.size() == 0) {
+      return new Result(catchMm, wet, gain, levelMm, levelMm2, SmootherMarks.NONE);
     }
+    forwards();
+    SmootherMarks.State last = filtered.state();
+    backwards();
+    Collections.reverse(backMarks);
+    acrossGaps();
     return new Result(
-        smoother.catchMm, smoother.wet, smoother.gain, smoother.levelMm, smoother.levelMm2);
+        catchMm, wet, gain, levelMm, levelMm2, new SmootherMarks(forthMarks, backMarks, last));
+  }
+
+  private void mark(List<SmootherMarks.State> marks, int t) {
+    if (t % SmootherMarks.EVERY == 0) {
+      marks.add(filtered.state());
+    }
   }
 
   /** One normal distribution of the level a state, and the weight of the state. */
@@ -91,6 +141,16 @@ final class SwitchingSmoother {
         mean[s] = level;
         variance[s] = levelVariance;
       }
+    }
+
+    SmootherMarks.State state() {
+      return new SmootherMarks.State(mean.clone(), variance.clone(), weight.clone());
+    }
+
+    void enter(SmootherMarks.State state) {
+      System.arraycopy(state.meanMm(), 0, mean, 0, S);
+      System.arraycopy(state.varianceMm2(), 0, variance, 0, S);
+      System.arraycopy(state.probability(), 0, weight, 0, S);
     }
 
     /** Makes one state of this mixture of the states of another, taken with other weights. */
@@ -123,30 +183,39 @@ final class SwitchingSmoother {
   }
 
   private void forwards() {
-    double[] share = new double[S];
     filtered.restart(RainStates.prior(), nodes.levelMm()[0], noiseMm2[0]);
+    bounds.before().ifPresent(filtered::enter);
+    mark(forthMarks, 0);
     for (int t = 1; t < nodes.size(); t++) {
-      if (!joined(t - 1)) {
+      if (t % PROGRESS_NODES == 0) {
+        progress.step(WORDS, 0.5 * t / nodes.size());
+      }
+      if (joined(t - 1)) {
+        forth(t);
+      } else {
         filtered.restart(RainStates.prior(), nodes.levelMm()[t], noiseMm2[t]);
-        continue;
       }
-      RainStates.Step step = step(t - 1);
-      for (int j = 0; j < S; j++) {
-        for (int i = 0; i < S; i++) {
-          share[i] = filtered.weight[i] * step.to()[i][j];
-        }
-        mixed.mix(j, filtered, share);
-      }
-      System.arraycopy(mixed.mean, 0, beforeMm, t * S, S);
-      System.arraycopy(mixed.variance, 0, beforeMm2, t * S, S);
-      System.arraycopy(mixed.weight, 0, beforeWeight, t * S, S);
-      for (int j = 0; j < S; j++) {
-        mixed.mean[j] += step.meanMm()[j];
-        mixed.variance[j] += step.varianceMm2()[j];
-      }
-      update(mixed, t);
-      swap();
+      mark(forthMarks, t);
     }
+  }
+
+  private void forth(int t) {
+    RainStates.Step step = step(t - 1);
+    for (int j = 0; j < S; j++) {
+      for (int i = 0; i < S; i++) {
+        share[i] = filtered.weight[i] * step.to()[i][j];
+      }
+      mixed.mix(j, filtered, share);
+    }
+    System.arraycopy(mixed.mean, 0, beforeMm, t * S, S);
+    System.arraycopy(mixed.variance, 0, beforeMm2, t * S, S);
+    System.arraycopy(mixed.weight, 0, beforeWeight, t * S, S);
+    for (int j = 0; j < S; j++) {
+      mixed.mean[j] += step.meanMm()[j];
+      mixed.variance[j] += step.varianceMm2()[j];
+    }
+    update(mixed, t);
+    swap();
   }
 
   private void swap() {
@@ -181,31 +250,40 @@ final class SwitchingSmoother {
   private void backwards() {
     double[] flat = new double[S];
     Arrays.fill(flat, 1.0 / S);
-    double[] share = new double[S];
     int last = nodes.size() - 1;
     alone(last);
     filtered.restart(flat, nodes.levelMm()[last], noiseMm2[last]);
+    bounds.after().ifPresent(filtered::enter);
+    mark(backMarks, last);
     for (int t = last - 1; t >= 0; t--) {
+      if (t % PROGRESS_NODES == 0) {
+        progress.step(WORDS, 1 - 0.5 * t / nodes.size());
+      }
       alone(t);
-      if (!joined(t)) {
+      if (joined(t)) {
+        back(t);
+      } else {
         filtered.restart(flat, nodes.levelMm()[t], noiseMm2[t]);
-        continue;
       }
-      RainStates.Step step = step(t);
-      join(t, step);
-      for (int k = 0; k < S; k++) {
-        filtered.mean[k] -= step.meanMm()[k];
-        filtered.variance[k] += step.varianceMm2()[k];
-      }
-      for (int j = 0; j < S; j++) {
-        for (int k = 0; k < S; k++) {
-          share[k] = filtered.weight[k] * step.to()[j][k];
-        }
-        mixed.mix(j, filtered, share);
-      }
-      update(mixed, t);
-      swap();
+      mark(backMarks, t);
     }
+  }
+
+  private void back(int t) {
+    RainStates.Step step = step(t);
+    join(t, step);
+    for (int k = 0; k < S; k++) {
+      filtered.mean[k] -= step.meanMm()[k];
+      filtered.variance[k] += step.varianceMm2()[k];
+    }
+    for (int j = 0; j < S; j++) {
+      for (int k = 0; k < S; k++) {
+        share[k] = filtered.weight[k] * step.to()[j][k];
+      }
+      mixed.mix(j, filtered, share);
+    }
+    update(mixed, t);
+    swap();
   }
 
   /** A node's level by its own reading, unless a link tells more. */

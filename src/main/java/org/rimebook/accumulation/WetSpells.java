@@ -63,6 +63,16 @@ final class WetSpells {
     return new Catch(spells.caughtMm, spells.levelMm2, spells.within);
   }
 
+  /** Whether no spell holds the links about a node. */
+  static boolean quietAbout(LevelNodes nodes, Smoothing smoothing, int node) {
+    boolean quiet = true;
+    for (int link = Math.max(0, node - 1); link <= node && link < nodes.links().length; link++) {
+      quiet &=
+          nodes.links()[link] != LevelNodes.Link.STEP || smoothing.result().wet()[link] < POSSIBLE;
+    }
+    return quiet;
+  }
+
   private void find() {
     double[] wet = smoothing.result().wet();
     int link = 0;

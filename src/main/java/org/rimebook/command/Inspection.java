@@ -1,7 +1,7 @@
 package org.rimebook.command;
 
-import static org.rimebook.command.LabelledLines.counted;
-import static org.rimebook.command.LabelledLines.text;
+import static org.rimebook.station.Words.counted;
+import static org.rimebook.station.Words.text;
 
 import java.util.ArrayList;
 import java.util.EnumMap;

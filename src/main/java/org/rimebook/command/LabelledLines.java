@@ -1,9 +1,10 @@
 package org.rimebook.command;
 
+import static org.rimebook.station.Words.text;
+
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.rimebook.export.StationTime;
 import org.rimebook.station.Interval;
 
@@ -35,13 +36,5 @@ final class LabelledLines {
 
   String span(Interval interval) {
     return span(interval.fromMs(), interval.toMs());
-  }
-
-  static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
-  }
-
-  static String counted(int count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
   }
 }

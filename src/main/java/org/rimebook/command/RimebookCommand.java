@@ -2,6 +2,7 @@ package org.rimebook.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
@@ -10,7 +11,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** The program's command line. Without a command it makes the totals of a sample season. */
+/**
+ * The program's command line. Without a command it makes the totals of a sample season where the
+ * sample seasons lie, and opens the window elsewhere.
+ */
 @Command(
     name = "rimebook",
     mixinStandardHelpOptions = true,
@@ -27,6 +31,8 @@ import picocli.CommandLine.Spec;
     },
     footerHeading = "%nExamples:%n",
     footer = {
+      "  rimebook open my-gauge-2024-25",
+      "      review the season in the window: strips, marks, totals, why",
       "  rimebook new my-gauge-2024-25",
       "      draft a station sheet from the header of the logger files in my-gauge-2024-25",
       "  rimebook inspect my-gauge-2024-25",
@@ -46,9 +52,20 @@ public final class RimebookCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  /** The command line, ready to execute arguments. */
-  public static CommandLine commandLine() {
-    CommandLine line = new CommandLine(new RimebookCommand());
+  private final WindowOpener window;
+
+  private RimebookCommand(WindowOpener window) {
+    this.window = window;
+  }
+
+  /**
+   * The command line, ready to execute arguments.
+   *
+   * @param window opens the window
+   */
+  public static CommandLine commandLine(WindowOpener window) {
+    CommandLine line = new CommandLine(new RimebookCommand(window));
+    line.addSubcommand(new OpenCommand(window));
     line.setExecutionExceptionHandler(
         (exception, commandLine, parsed) -> {
           if (exception instanceof InputException input) {
@@ -71,6 +88,9 @@ public final class RimebookCommand implements Callable<Integer> {
   public Integer call() throws InputException {
     Path samples = Path.of("sample-sets");
     SampleRun run = new SampleRun(samples, Path.of("target", "sample-totals"));
+    if (!run.possible() && window.open(Optional.empty())) {
+      return ExitCode.DONE;
+    }
     if (!run.possible()) {
       spec.commandLine().usage(spec.commandLine().getErr());
       return ExitCode.WRONG_USE;

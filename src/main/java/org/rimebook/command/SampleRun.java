@@ -28,7 +28,9 @@ final class SampleRun {
     if (code == ExitCode.DONE) {
       out.println();
       out.println("The season is an invented one; " + season.resolve("NOTE.md") + " tells of it.");
-      out.println("For a season of your own: mvn -q -DskipTests package, then");
+      out.println("To review it in the window: mvn -q -DskipTests package, then");
+      out.println("  java -jar target/rimebook.jar open " + season);
+      out.println("For a season of your own:");
       out.println("  java -jar target/rimebook.jar --help");
       out.flush();
     }

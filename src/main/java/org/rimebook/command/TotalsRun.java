@@ -15,6 +15,7 @@ import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
@@ -25,7 +26,7 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     Season opened = Season.open(season);
-    if (amongTheRecord(opened)) {
+    if (SeasonExport.amongTheRecord(opened, season, out)) {
       err.println(
           "rimebook: "
               + out
@@ -43,7 +44,7 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     }
     err.flush();
     try {
-      Totals totals = SeasonExport.write(result, resolution, out);
+      Totals totals = SeasonExport.write(result, resolution, out, Progress.NONE);
       print(print, opened, totals);
       return ExitCode.DONE;
     } catch (IOException e) {
@@ -56,13 +57,6 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
       err.flush();
       return ExitCode.NOT_MADE;
     }
-  }
-
-  private boolean amongTheRecord(Season opened) {
-    Path target = out.toAbsolutePath().normalize();
-    return opened.record().provenance().files().stream()
-        .map(file -> season.resolve(file.file()).toAbsolutePath().normalize().getParent())
-        .anyMatch(target::equals);
   }
 
   private void print(PrintWriter print, Season opened, Totals totals) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.season.why.Explanation;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 import org.rimebook.totals.Resolution;
@@ -39,7 +40,9 @@ record WhyRun(Path season, TemporalAccessor at, boolean day, Resolution resoluti
       err.flush();
       return ExitCode.WRONG_USE;
     }
-    new Explanation(result, rows, row.get(), resolution).lines().forEach(print::println);
+    ExplanationLines.of(
+            Explanation.of(result, rows, row.get(), resolution), opened.sheet().utcOffset())
+        .forEach(print::println);
     print.flush();
     return ExitCode.DONE;
   }

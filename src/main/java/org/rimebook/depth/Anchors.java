@@ -1,5 +1,6 @@
 package org.rimebook.depth;
 
+import java.util.List;
 import org.rimebook.depth.OffsetHabit.WireHabit;
 import org.rimebook.depth.PresentRuns.Hole;
 
@@ -18,12 +19,12 @@ final class Anchors {
   private final UsableRows rows;
   private final double[][] depthMm;
   private final PresentRuns[] runs;
-  private final WireHabit[] habits;
+  private final List<WireHabit> habits;
   private double stampSum;
   private double othersSum;
   private final double[] offset = new double[MOST_READINGS];
 
-  Anchors(UsableRows rows, double[][] depthMm, PresentRuns[] runs, WireHabit[] habits) {
+  Anchors(UsableRows rows, double[][] depthMm, PresentRuns[] runs, List<WireHabit> habits) {
     this.habits = habits;
     this.rows = rows;
     this.depthMm = depthMm;
@@ -98,7 +99,7 @@ final class Anchors {
       }
     }
     int count = Integer.bitCount(othersMask);
-    double slope = habits[wire].tiltSlope();
+    double slope = habits.get(wire).tiltSlope();
     double tilt =
         slope == 0 || count < 2 ? 0 : slope * OffsetHabit.differenceMm(depthMm, wire, index);
     return sum / count + tilt;

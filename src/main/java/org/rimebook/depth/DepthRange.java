@@ -10,7 +10,7 @@ import org.rimebook.station.Gauge;
  * @param lowestMm lowest depth [mm]
  * @param highestMm highest depth [mm]
  */
-record DepthRange(double lowestMm, double highestMm) {
+public record DepthRange(double lowestMm, double highestMm) {
 
   static final double LOWEST_MM = -10;
   static final double CAPACITY_MARGIN = 1.1;
@@ -18,7 +18,8 @@ record DepthRange(double lowestMm, double highestMm) {
   /** Stands in for a capacity the sheet doesn't give: larger than the usual buckets. */
   static final double ASSUMED_CAPACITY_MM = 1500;
 
-  static DepthRange of(Gauge gauge) {
+  /** The range of a gauge. */
+  public static DepthRange of(Gauge gauge) {
     return new DepthRange(
         LOWEST_MM, CAPACITY_MARGIN * gauge.capacityMm().orElse(ASSUMED_CAPACITY_MM));
   }

@@ -1,5 +1,8 @@
 package org.rimebook.depth;
 
+import java.util.List;
+import org.rimebook.depth.OffsetHabit.WireHabit;
+
 /**
  * Level of the bucket [mm] at the rows where at least one wire is used. Levels compare within a
  * segment: there, wires lost and back make no step. Nothing is said across segments, which are cut
@@ -7,46 +10,121 @@ package org.rimebook.depth;
  */
 public final class LevelSeries {
 
-  private final int[] row;
-  private final double[] levelMm;
-  private final int[] wireMask;
-  private final int[] segment;
+  private final Levels levels;
+  private final Levels middle;
+  private final Join join;
+  private final List<WireHabit> habits;
 
   /**
-   * @param row row of the record of each level, strictly increasing; copied
-   * @param levelMm level [mm], finite; copied
-   * @param wireMask bit w set when wire w was used in the row; copied
-   * @param segment number of the segment, starting at 0 and never falling; copied
+   * Levels by index.
+   *
+   * @param row row of the record of each level, strictly increasing
+   * @param levelMm level [mm], finite
+   * @param wireMask bit w set when wire w was used in the row
+   * @param segment number of the segment, starting at 0 and never falling
    */
-  LevelSeries(int[] row, double[] levelMm, int[] wireMask, int[] segment) {
-    this.row = row.clone();
-    this.levelMm = levelMm.clone();
-    this.wireMask = wireMask.clone();
-    this.segment = segment.clone();
+  record Levels(int[] row, double[] levelMm, int[] wireMask, int[] segment) {}
+
+  /**
+   * How other levels take the place of some in the middle.
+   *
+   * @param from index of the first of them
+   * @param to index of the first level after them
+   * @param skip by how much the index of a level after them was greater
+   * @param liftEnd the first index after them that isn't lifted
+   * @param liftMm what the levels from {@code to} to {@code liftEnd} are lifted by [mm]
+   * @param segments by how much the numbers of segments after them are greater
+   */
+  record Join(int from, int to, int skip, int liftEnd, double liftMm, int segments) {
+
+    static final Join NONE = new Join(Integer.MAX_VALUE, Integer.MAX_VALUE, 0, 0, 0, 0);
+  }
+
+  /**
+   * @param levels taken over
+   * @param habits what is usual of each wire
+   */
+  LevelSeries(Levels levels, List<WireHabit> habits) {
+    this(levels, levels, Join.NONE, habits);
+  }
+
+  private LevelSeries(Levels levels, Levels middle, Join join, List<WireHabit> habits) {
+    this.levels = levels;
+    this.middle = middle;
+    this.join = join;
+    this.habits = habits;
+  }
+
+  /**
+   * This series, which isn't itself joined, with other levels in its middle.
+   *
+   * @param other levels in place of its own; taken over
+   * @param at where they go
+   */
+  LevelSeries with(Levels other, Join at) {
+    if (join != Join.NONE) {
+      throw new IllegalStateException("a series is joined once");
+    }
+    return new LevelSeries(levels, other, at, habits);
   }
 
   /** Levels. */
   public int size() {
-    return row.length;
+    return levels.row.length - join.skip;
   }
 
   /** Row of the record. */
   public int row(int index) {
-    return row[index];
+    return index < join.from
+        ? levels.row[index]
+        : index < join.to ? middle.row[index - join.from] : levels.row[index + join.skip];
   }
 
   /** Level [mm]. */
   public double levelMm(int index) {
-    return levelMm[index];
+    if (index < join.from) {
+      return levels.levelMm[index];
+    }
+    if (index < join.to) {
+      return middle.levelMm[index - join.from];
+    }
+    double liftMm = index < join.liftEnd ? join.liftMm : 0;
+    return levels.levelMm[index + join.skip] + liftMm;
   }
 
   /** Bit w set when wire w was used. */
   public int wireMask(int index) {
-    return wireMask[index];
+    return index < join.from
+        ? levels.wireMask[index]
+        : index < join.to ? middle.wireMask[index - join.from] : levels.wireMask[index + join.skip];
   }
 
   /** Number of the segment. */
   public int segment(int index) {
-    return segment[index];
+    return index < join.from
+        ? levels.segment[index]
+        : index < join.to
+            ? middle.segment[index - join.from]
+            : levels.segment[index + join.skip] + join.segments;
+  }
+
+  /** The first index whose row isn't before a row of the record; the size when there is none. */
+  public int indexAtOrAfter(int recordRow) {
+    int low = 0;
+    int high = size();
+    while (low < high) {
+      int middleIndex = (low + high) >>> 1;
+      if (row(middleIndex) < recordRow) {
+        low = middleIndex + 1;
+      } else {
+        high = middleIndex;
+      }
+    }
+    return low;
+  }
+
+  /** What is usual of each wire, as learnt from the season. */
+  List<WireHabit> habits() {
+    return habits;
   }
 }

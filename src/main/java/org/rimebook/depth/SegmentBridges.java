@@ -41,7 +41,7 @@ final class SegmentBridges {
   private final UsableRows rows;
   private final double[][] depthMm;
   private final Anchors anchors;
-  private final WireHabit[] habits;
+  private final List<WireHabit> habits;
   private final PresentRuns[] runs;
   private final int first;
   private final int last;
@@ -50,7 +50,7 @@ final class SegmentBridges {
    * @param depthMm depth [mm] by wire and index; changed within the segment
    * @param habits what to expect of each wire
    */
-  SegmentBridges(UsableRows rows, double[][] depthMm, WireHabit[] habits, int first, int last) {
+  SegmentBridges(UsableRows rows, double[][] depthMm, List<WireHabit> habits, int first, int last) {
     this.rows = rows;
     this.depthMm = depthMm;
     this.habits = habits;
@@ -165,7 +165,7 @@ final class SegmentBridges {
     double chanceMm =
         CHANCE_SD * Math.hypot(before.standardErrorMm(scatterMm), after.standardErrorMm(scatterMm));
     double loadMm = CALIBRATION_SHARE * Math.abs(after.expectedMm() - before.expectedMm());
-    double usualMm = DISTURBANCE_SD * habits[wire].usualChangeMm(Integer.bitCount(others));
+    double usualMm = DISTURBANCE_SD * habits.get(wire).usualChangeMm(Integer.bitCount(others));
     return Math.max(LEAST_DISTURBANCE_MM, usualMm) + chanceMm + loadMm;
   }
 

@@ -21,6 +21,12 @@ final class SpikeScreen {
   /** Standard deviations of local noise a spike stands off; own choice. */
   static final double LIMIT_SD = 6;
 
+  /**
+   * Readings beyond which one reading doesn't bear on whether another is a spike: what noise is
+   * taken from, and room for a spike or two in between.
+   */
+  static final int REACH = 40;
+
   // Own choice all: long enough for a median, short against weather.
   private static final int SIDE = 5;
   private static final int LONGEST = 2;
@@ -41,11 +47,12 @@ final class SpikeScreen {
   /**
    * @param depthMm readings in time order [mm], finite; not copied and not changed
    * @param floorMm least stand-off of a spike at each reading [mm]
+   * @param usualNoiseMm noise of runs too short to tell [mm]
    */
-  SpikeScreen(double[] depthMm, IntToDoubleFunction floorMm) {
+  SpikeScreen(double[] depthMm, IntToDoubleFunction floorMm, double usualNoiseMm) {
     this.depthMm = depthMm;
     this.floorMm = floorMm;
-    this.usualNoiseMm = usualNoiseMm();
+    this.usualNoiseMm = usualNoiseMm;
   }
 
   /**
@@ -132,16 +139,24 @@ final class SpikeScreen {
   }
 
   private double bend(int index) {
+    return bend(depthMm, index);
+  }
+
+  private static double bend(double[] depthMm, int index) {
     return depthMm[index + 1] - 2 * depthMm[index] + depthMm[index - 1];
   }
 
-  /** Noise over the whole season from evenly spread bends, for runs too short to tell. */
-  private double usualNoiseMm() {
+  /**
+   * Noise over a whole season from evenly spread bends [mm], for runs too short to tell.
+   *
+   * @param depthMm readings in time order [mm], finite
+   */
+  static double usualNoiseMm(double[] depthMm) {
     int stride = Math.max(1, depthMm.length / USUAL_SAMPLE);
     int count = depthMm.length < 3 ? 0 : (depthMm.length - 3) / stride + 1;
     double[] bends = new double[count];
     for (int i = 0; i < count; i++) {
-      bends[i] = Math.abs(bend(i * stride + 1));
+      bends[i] = Math.abs(bend(depthMm, i * stride + 1));
     }
     return count == 0 ? 0 : Robust.medianInPlace(bends, count) / MEDIAN_BEND_PER_NOISE;
   }

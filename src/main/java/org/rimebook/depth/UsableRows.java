@@ -20,41 +20,45 @@ final class UsableRows {
 
   private final SeasonRecord record;
   private final WireDepths depths;
-  private final CalibrationSpans[] spans;
+  private final List<ConvertedWire> wires;
   private final Sampling sampling;
   private final BitSet visitEnds = new BitSet();
   private int[] row;
   private int[] wireMask;
   private int[] segment;
   private int size;
+  private final int endRow;
 
-  private UsableRows(SeasonRecord record, WireDepths depths, CalibrationSpans[] spans) {
-    this.record = record;
+  private UsableRows(ConvertedWires converted, WireDepths depths, RowRange range) {
+    this.record = converted.record();
     this.depths = depths;
-    this.spans = spans;
-    this.sampling = new Sampling(record);
-    this.row = new int[record.size()];
-    this.wireMask = new int[record.size()];
-    this.segment = new int[record.size()];
+    this.wires = converted.wires();
+    this.sampling = converted.sampling();
+    this.endRow = range.toRow();
+    this.row = new int[endRow - range.fromRow()];
+    this.wireMask = new int[row.length];
+    this.segment = new int[row.length];
   }
 
+  /** The usable ones among some rows of a record. */
   static UsableRows of(
-      SeasonRecord record, WireDepths depths, CalibrationSpans[] spans, Notebook notebook) {
-    UsableRows rows = new UsableRows(record, depths, spans);
+      ConvertedWires converted, WireDepths depths, Notebook notebook, RowRange range) {
+    UsableRows rows = new UsableRows(converted, depths, range);
+    SeasonRecord record = converted.record();
     List<Entry> entries = notebook.inForce();
     for (Entry entry : entries) {
       if (entry instanceof Entry.ServiceVisit visit) {
         rows.visitEnds.set(record.firstRowAtOrAfter(visit.interval().toMs()));
       }
     }
-    rows.cut();
+    rows.cut(range.fromRow());
     return rows;
   }
 
-  private void cut() {
+  private void cut(int fromRow) {
     int number = 0;
-    int next = firstUsable(0);
-    while (next < record.size()) {
+    int next = firstUsable(fromRow);
+    while (next < endRow) {
       take(next, number);
       int last = next;
       next = firstUsable(last + 1);
@@ -80,7 +84,7 @@ final class UsableRows {
   /** The first row from here on with any wire in use. */
   private int firstUsable(int fromRow) {
     int at = fromRow;
-    while (at < record.size() && usedMask(at) == 0) {
+    while (at < endRow && usedMask(at) == 0) {
       at++;
     }
     return at;
@@ -92,7 +96,7 @@ final class UsableRows {
    */
   private int goesOnAt(int last, int next) {
     int at = next;
-    for (int tried = 0; tried < STRAY_ROWS && at < record.size(); tried++) {
+    for (int tried = 0; tried < STRAY_ROWS && at < endRow; tried++) {
       if (visitBetween(last, at)) {
         return -1;
       }
@@ -120,17 +124,15 @@ final class UsableRows {
   }
 
   private boolean sameCalibration(int wire, int one, int other) {
-    return spans[wire].spanOf(one) == spans[wire].spanOf(other);
+    return calibrationAt(wire, one) == calibrationAt(wire, other);
+  }
+
+  private int calibrationAt(int wire, int recordRow) {
+    return wires.get(wire).calibration(recordRow);
   }
 
   private int usedMask(int recordRow) {
-    int mask = 0;
-    for (int wire = 0; wire < depths.wires(); wire++) {
-      if (depths.used(wire, recordRow)) {
-        mask |= 1 << wire;
-      }
-    }
-    return mask;
+    return depths.usedMask(recordRow);
   }
 
   int size() {
@@ -164,6 +166,6 @@ final class UsableRows {
 
   /** Number of the wire's calibration in force. */
   int calibration(int wire, int index) {
-    return spans[wire].spanOf(row[index]);
+    return calibrationAt(wire, row[index]);
   }
 }

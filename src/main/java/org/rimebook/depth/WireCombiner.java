@@ -1,10 +1,10 @@
 package org.rimebook.depth;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import org.rimebook.depth.OffsetHabit.WireHabit;
 import org.rimebook.notebook.Notebook;
-import org.rimebook.record.SeasonRecord;
-import org.rimebook.station.StationSheet;
+import org.rimebook.station.Progress;
 
 /**
  * Combines the wires into the level of the bucket: their mean, which cancels tilt, with absent
@@ -21,20 +21,25 @@ public final class WireCombiner {
   /**
    * The level of a season.
    *
-   * @param record the readings
-   * @param depths their depths
-   * @param sheet the station sheet
+   * @param converted the wires' depths
+   * @param depths what of them is used
    * @param notebook its service visits in force cut the level
+   * @param progress hears of it
    */
   public static LevelSeries combine(
-      SeasonRecord record, WireDepths depths, StationSheet sheet, Notebook notebook) {
-    CalibrationSpans[] spans =
-        sheet.wires().stream()
-            .map(wire -> CalibrationSpans.of(wire, record))
-            .toArray(CalibrationSpans[]::new);
-    UsableRows rows = UsableRows.of(record, depths, spans, notebook);
+      ConvertedWires converted, WireDepths depths, Notebook notebook, Progress progress) {
+    progress.step("combining the wires", 0);
+    RowRange all = new RowRange(0, converted.record().size());
+    UsableRows rows = UsableRows.of(converted, depths, notebook, all);
+    progress.step("combining the wires", 0.3);
     double[][] depthMm = usedDepthsMm(rows, depths);
-    WireHabit[] habits = habits(rows, depthMm);
+    List<WireHabit> habits = habits(rows, depthMm);
+    progress.step("combining the wires", 0.6);
+    return new LevelSeries(levels(rows, depthMm, habits), habits);
+  }
+
+  /** The level at usable rows, segment by segment; the depths are bridged in place. */
+  static LevelSeries.Levels levels(UsableRows rows, double[][] depthMm, List<WireHabit> habits) {
     double[] levelMm = new double[rows.size()];
     int first = 0;
     while (first < rows.size()) {
@@ -49,10 +54,10 @@ public final class WireCombiner {
       }
       first = last + 1;
     }
-    return new LevelSeries(rows.rows(), levelMm, rows.wireMasks(), rows.segments());
+    return new LevelSeries.Levels(rows.rows(), levelMm, rows.wireMasks(), rows.segments());
   }
 
-  private static double[][] usedDepthsMm(UsableRows rows, WireDepths depths) {
+  static double[][] usedDepthsMm(UsableRows rows, WireDepths depths) {
     double[][] depthMm = new double[depths.wires()][rows.size()];
     for (int wire = 0; wire < depthMm.length; wire++) {
       for (int i = 0; i < rows.size(); i++) {
@@ -62,8 +67,8 @@ public final class WireCombiner {
     return depthMm;
   }
 
-  private static WireHabit[] habits(UsableRows rows, double[][] depthMm) {
+  private static List<WireHabit> habits(UsableRows rows, double[][] depthMm) {
     OffsetHabit habit = new OffsetHabit(rows, depthMm);
-    return IntStream.range(0, depthMm.length).mapToObj(habit::of).toArray(WireHabit[]::new);
+    return IntStream.range(0, depthMm.length).mapToObj(habit::of).toList();
   }
 }

@@ -1,104 +1,187 @@
 package org.rimebook.depth;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
-import org.rimebook.station.RecordLayout;
-import org.rimebook.station.StationSheet;
+import org.rimebook.station.Progress;
 import org.rimebook.station.Wire;
 
 /**
- * From logged frequencies to depths: each wire by its dated calibration, with the readings left out
- * that entries of the notebook name, that lie outside the wire's physical range, or that are
- * isolated spikes. An entry covers the readings stamped in its half-open interval: a frequency is a
- * short measurement at the stamp.
+ * The depths of a season as they are used: the wires' depths with the readings left out that
+ * entries of the notebook name, that lie outside the wire's physical range, or that are isolated
+ * spikes. An entry covers the readings stamped in its half-open interval: a frequency is a short
+ * measurement at the stamp.
  */
 public final class WireDepthStage {
 
-  private final SeasonRecord record;
-  private final StationSheet sheet;
-  private final List<WireScreening> wires = new ArrayList<>();
-  private final List<String> notes = new ArrayList<>();
+  /**
+   * Rows beside an entry in which a reading's screening may change: what decides whether it is a
+   * spike, where every other reading is missing.
+   */
+  public static final int REACH_ROWS = 2 * SpikeScreen.REACH;
 
-  private WireDepthStage(SeasonRecord record, StationSheet sheet) {
-    this.record = record;
-    this.sheet = sheet;
-    double hertzPerUnit = hertzPerUnit(sheet.layout());
-    for (int wire = 0; wire < sheet.wires().size(); wire++) {
-      CalibrationSpans spans = CalibrationSpans.of(sheet.wires().get(wire), record);
-      wires.add(new WireScreening(record.frequency(wire), hertzPerUnit, spans));
-    }
+  private final ConvertedWires converted;
+  private final List<Entry> entries;
+
+  private WireDepthStage(ConvertedWires converted, Notebook notebook) {
+    this.converted = converted;
+    this.entries = notebook.inForce();
   }
 
   /**
    * Depths of a season.
    *
-   * @param record the readings
-   * @param sheet the station sheet, its calibrations accepted by {@link CalibrationCheck}
+   * @param converted the wires' depths
    * @param notebook its service visits and bad intervals in force are honoured
+   * @param progress hears of it
    */
-  public static WireDepths of(SeasonRecord record, StationSheet sheet, Notebook notebook) {
-    WireDepthStage stage = new WireDepthStage(record, sheet);
-    List<Entry> entries = notebook.inForce();
-    // Visits before bad intervals, so that the reason doesn't depend on the order of entries.
-    entries.forEach(stage::leaveOutVisit);
-    entries.forEach(stage::leaveOutBadInterval);
-    DepthRange range = DepthRange.of(sheet.gauge());
-    Sampling sampling = new Sampling(record);
-    for (WireScreening wire : stage.wires) {
-      wire.leaveOutOfRange(range);
-      wire.leaveOutSpikes(record, sampling);
-    }
-    return new WireDepths(
-        stage.wires.stream().map(WireScreening::depthMm).toArray(double[][]::new),
-        stage.wires.stream().map(WireScreening::screening).toArray(byte[][]::new),
-        stage.notes);
+  public static WireDepths of(ConvertedWires converted, Notebook notebook, Progress progress) {
+    WireDepthStage stage = new WireDepthStage(converted, notebook);
+    int count = converted.wires().size();
+    byte[][] screening =
+        IntStream.range(0, count)
+            .parallel()
+            .mapToObj(
+                wire -> {
+                  progress.step("screening the readings", wire / (double) count);
+                  return stage.screen(new WireScreening(converted, wire), wire);
+                })
+            .toArray(byte[][]::new);
+    return stage.depths(screening);
   }
 
-  /** What one unit of a wire's column stands for [Hz]. */
-  private static double hertzPerUnit(RecordLayout layout) {
-    return layout.frequencyKind() == RecordLayout.FrequencyKind.COUNTS
-        ? 1 / layout.gateS().orElseThrow()
-        : 1;
-  }
-
-  private void leaveOutVisit(Entry entry) {
-    if (entry instanceof Entry.ServiceVisit visit) {
-      wires.forEach(w -> leaveOut(w, visit.interval(), Screening.SERVICE_VISIT));
-    }
-  }
-
-  private void leaveOutBadInterval(Entry entry) {
-    if (!(entry instanceof Entry.BadInterval bad)) {
-      return;
-    }
-    Set<String> unknown = new TreeSet<>(bad.wires());
-    for (int i = 0; i < wires.size(); i++) {
-      Wire wire = sheet.wires().get(i);
-      if (bad.wires().isEmpty() || bad.wires().contains(wire.name())) {
-        leaveOut(wires.get(i), bad.interval(), Screening.BAD_INTERVAL);
+  /**
+   * Depths of a season under another notebook, screened anew about some rows only.
+   *
+   * @param converted the wires' depths
+   * @param before the depths as they were
+   * @param notebook the other notebook
+   * @param rows where it leaves out other readings, see {@link #differing}
+   */
+  public static WireDepths revised(
+      ConvertedWires converted, WireDepths before, Notebook notebook, Optional<RowRange> rows) {
+    WireDepthStage stage = new WireDepthStage(converted, notebook);
+    byte[][] screening = new byte[converted.wires().size()][];
+    for (int wire = 0; wire < screening.length; wire++) {
+      screening[wire] = before.screening(wire);
+      if (rows.isPresent()) {
+        WireScreening about =
+            new WireScreening(
+                converted, wire, screening[wire], rows.get().fromRow(), rows.get().toRow());
+        screening[wire] = stage.screen(about, wire);
       }
-      unknown.remove(wire.name());
     }
-    for (String name : unknown) {
-      notes.add(
-          "bad interval "
-              + bad.header().id()
-              + " names the wire \""
-              + name
-              + "\", which the station sheet doesn't have: it leaves out nothing there");
+    return stage.depths(screening);
+  }
+
+  /**
+   * The rows between the first and the last in which a wire is left out by one notebook and not, or
+   * not for the same kind of entry, by another; empty when there is none.
+   *
+   * @param converted the wires' depths
+   */
+  public static Optional<RowRange> differing(
+      ConvertedWires converted, Notebook one, Notebook other) {
+    WireDepthStage some = new WireDepthStage(converted, one);
+    WireDepthStage others = new WireDepthStage(converted, other);
+    BitSet differing = some.visited();
+    differing.xor(others.visited());
+    for (Wire wire : converted.sheet().wires()) {
+      BitSet bad = some.bad(wire.name());
+      bad.xor(others.bad(wire.name()));
+      differing.or(bad);
     }
+    return differing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RowRange(differing.nextSetBit(0), differing.length()));
+  }
+
+  private BitSet visited() {
+    BitSet rows = new BitSet();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.ServiceVisit visit) {
+        set(rows, visit.interval());
+      }
+    }
+    return rows;
+  }
+
+  private BitSet bad(String wire) {
+    BitSet rows = new BitSet();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.BadInterval bad && covers(bad, wire)) {
+        set(rows, bad.interval());
+      }
+    }
+    return rows;
+  }
+
+  private static boolean covers(Entry.BadInterval bad, String wire) {
+    return bad.wires().isEmpty() || bad.wires().contains(wire);
+  }
+
+  private void set(BitSet rows, Interval interval) {
+    SeasonRecord record = converted.record();
+    rows.set(
+        record.firstRowAtOrAfter(interval.fromMs()), record.firstRowAtOrAfter(interval.toMs()));
+  }
+
+  private byte[] screen(WireScreening screening, int wire) {
+    // Visits before bad intervals, so that the reason doesn't depend on the order of entries.
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.ServiceVisit visit) {
+        leaveOut(screening, visit.interval(), Screening.SERVICE_VISIT);
+      }
+    }
+    String name = converted.sheet().wires().get(wire).name();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.BadInterval bad && covers(bad, name)) {
+        leaveOut(screening, bad.interval(), Screening.BAD_INTERVAL);
+      }
+    }
+    screening.leaveOutSpikes();
+    return screening.screening();
   }
 
   private void leaveOut(WireScreening wire, Interval interval, Screening reason) {
+    SeasonRecord record = converted.record();
     wire.leaveOut(
         record.firstRowAtOrAfter(interval.fromMs()),
         record.firstRowAtOrAfter(interval.toMs()),
         reason);
+  }
+
+  private WireDepths depths(byte[][] screening) {
+    double[][] depthMm =
+        converted.wires().stream().map(ConvertedWire::depthMm).toArray(double[][]::new);
+    return new WireDepths(depthMm, screening, notes());
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    List<String> names = converted.sheet().wires().stream().map(Wire::name).toList();
+    for (Entry entry : entries) {
+      if (entry instanceof Entry.BadInterval bad) {
+        Set<String> unknown = new TreeSet<>(bad.wires());
+        names.forEach(unknown::remove);
+        for (String name : unknown) {
+          notes.add(
+              "bad interval "
+                  + bad.header().id()
+                  + " names the wire \""
+                  + name
+                  + "\", which the station sheet doesn't have: it leaves out nothing there");
+        }
+      }
+    }
+    return notes;
   }
 }

@@ -1,6 +1,8 @@
 package org.rimebook.depth;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Depth of each wire at each row of the record, with the reason where a reading isn't used. */
 public final class WireDepths {
@@ -40,9 +42,43 @@ public final class WireDepths {
     return Screening.ofOrdinal(screening[wire][row]);
   }
 
+  /** Screening of a wire by row; not to be changed. */
+  byte[] screening(int wire) {
+    return screening[wire];
+  }
+
   /** Whether the reading is used. */
   public boolean used(int wire, int row) {
     return screening[wire][row] == 0;
+  }
+
+  /** The rows from the first to the last, among some, that aren't screened as in other depths. */
+  public Optional<RowRange> differing(WireDepths other, RowRange among) {
+    int first = among.toRow();
+    int end = among.fromRow();
+    for (int wire = 0; wire < screening.length; wire++) {
+      byte[] mine = screening[wire];
+      byte[] theirs = other.screening[wire];
+      int row = Arrays.mismatch(mine, among.fromRow(), first, theirs, among.fromRow(), first);
+      first = row < 0 ? first : among.fromRow() + row;
+      int last = among.toRow();
+      while (last > end && mine[last - 1] == theirs[last - 1]) {
+        last--;
+      }
+      end = Math.max(end, last);
+    }
+    return first < end ? Optional.of(new RowRange(first, end)) : Optional.empty();
+  }
+
+  /** Bit w set when wire w is used in a row. */
+  int usedMask(int row) {
+    int mask = 0;
+    for (int wire = 0; wire < screening.length; wire++) {
+      if (screening[wire][row] == 0) {
+        mask |= 1 << wire;
+      }
+    }
+    return mask;
   }
 
   /** What was met and changed nothing, in words: entries about wires the sheet doesn't have. */

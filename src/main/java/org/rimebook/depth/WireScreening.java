@@ -1,138 +1,119 @@
 package org.rimebook.depth;
 
 import java.util.Arrays;
-import org.rimebook.record.Column;
 import org.rimebook.record.SeasonRecord;
 
-/** Depth and screening of one wire, built up step by step. */
+/** Screening of one wire, built up step by step over a range of rows. */
 final class WireScreening {
-
-  /** Least stand-off of a spike [mm]; own choice: smaller ones don't matter to an hour's total. */
-  static final double SPIKE_FLOOR_MM = 0.3;
-
-  /** Least stand-off of a spike in steps of the logged frequency; own choice. */
-  static final double SPIKE_FLOOR_STEPS = 3;
 
   /** Readings further apart than this many sampling intervals aren't compared; own choice. */
   static final int SPIKE_GAP_INTERVALS = 5;
 
-  /** Loggers resolve at least this [Hz]; larger steps are in the readings. Own choice. */
-  private static final double COARSEST_STEP_HZ = 1;
-
   private static final byte USED = (byte) Screening.USED.ordinal();
+  private static final byte OUT_OF_RANGE = (byte) Screening.OUT_OF_RANGE.ordinal();
+  private static final byte SPIKE = (byte) Screening.SPIKE.ordinal();
 
-  private final Column column;
-  private final double hertzPerUnit;
-  private final CalibrationSpans spans;
-  private final double[] depthMm;
+  private final ConvertedWires converted;
+  private final ConvertedWire wire;
   private final byte[] screening;
+  private final int fromRow;
+  private final int toRow;
 
-  /** Smallest change of frequency the record shows [Hz]: its resolution, where that matters. */
-  private double stepHz = COARSEST_STEP_HZ;
+  /** All rows of a wire, none of them screened yet. */
+  WireScreening(ConvertedWires converted, int wire) {
+    this.converted = converted;
+    this.wire = converted.wires().get(wire);
+    this.screening = this.wire.screening().clone();
+    this.fromRow = 0;
+    this.toRow = screening.length;
+  }
 
   /**
-   * Converts a column to depth. No reading is screened yet but the missing ones.
+   * The rows of a wire that what happens in [from, to) may bear on, none of them screened yet; all
+   * others as they were.
    *
-   * @param hertzPerUnit what one unit of the column stands for [Hz]
+   * @param before the screening as it was; copied
    */
-  WireScreening(Column column, double hertzPerUnit, CalibrationSpans spans) {
-    this.column = column;
-    this.hertzPerUnit = hertzPerUnit;
-    this.spans = spans;
-    this.depthMm = new double[column.size()];
-    this.screening = new byte[column.size()];
-    for (int span = 0; span < spans.size(); span++) {
-      convert(spans.curve(span), spans.firstRow(span), spans.endRow(span));
+  WireScreening(ConvertedWires converted, int wire, byte[] before, int from, int to) {
+    this.converted = converted;
+    this.wire = converted.wires().get(wire);
+    this.screening = before.clone();
+    this.fromRow = readingsBefore(from, SpikeScreen.REACH);
+    this.toRow = readingsAfter(to, SpikeScreen.REACH);
+    System.arraycopy(this.wire.screening(), fromRow, screening, fromRow, toRow - fromRow);
+  }
+
+  /** The row from which on there are so many readings before a row, spikes included. */
+  private int readingsBefore(int row, int readings) {
+    int at = row;
+    int left = readings;
+    while (at > 0 && left > 0) {
+      at--;
+      left -= screening[at] == USED || screening[at] == SPIKE ? 1 : 0;
     }
+    return at;
   }
 
-  private void convert(CalibrationCurve curve, int fromRow, int toRow) {
-    double last = Double.NaN;
-    for (int row = fromRow; row < toRow; row++) {
-      double hertz = hertz(row);
-      double depth = curve.depthMm(hertz);
-      depthMm[row] = depth;
-      if (!Double.isFinite(depth)) {
-        depthMm[row] = Double.NaN;
-        screening[row] = (byte) Screening.MISSING.ordinal();
-      }
-      double step = Math.abs(hertz - last);
-      if (step > 0 && step < stepHz) {
-        stepHz = step;
-      }
-      last = hertz;
+  private int readingsAfter(int row, int readings) {
+    int at = row;
+    int left = readings;
+    while (at < screening.length && left > 0) {
+      left -= screening[at] == USED || screening[at] == SPIKE ? 1 : 0;
+      at++;
     }
+    return at;
   }
 
-  private double hertz(int row) {
-    return column.get(row) * hertzPerUnit;
-  }
-
-  /** Leaves out the readings still used in the rows [from, to). */
-  void leaveOut(int fromRow, int toRow, Screening reason) {
-    for (int row = fromRow; row < toRow; row++) {
-      if (screening[row] == USED) {
+  /** Leaves out the readings somebody has judged in the rows [from, to), unless judged before. */
+  void leaveOut(int from, int to, Screening reason) {
+    for (int row = Math.max(from, fromRow); row < Math.min(to, toRow); row++) {
+      if (screening[row] == USED || screening[row] == OUT_OF_RANGE) {
         screening[row] = (byte) reason.ordinal();
       }
     }
   }
 
-  /** Leaves out readings outside the range. Frequencies decide, since the curve may turn back. */
-  void leaveOutOfRange(DepthRange range) {
-    for (int span = 0; span < spans.size(); span++) {
-      double lowest = range.lowestHz(spans.curve(span));
-      double highest = range.highestHz(spans.curve(span));
-      for (int row = spans.firstRow(span); row < spans.endRow(span); row++) {
-        double hertz = hertz(row);
-        if (!(hertz >= lowest && hertz <= highest)) {
-          leaveOut(row, row + 1, Screening.OUT_OF_RANGE);
-        }
-      }
-    }
-  }
-
   /** Leaves out isolated spikes among the readings still used. */
-  void leaveOutSpikes(SeasonRecord record, Sampling sampling) {
-    int[] rows = usedRows();
+  void leaveOutSpikes() {
+    int[] rows =
+        readings(
+            readingsBefore(fromRow, SpikeScreen.REACH), readingsAfter(toRow, SpikeScreen.REACH));
     double[] depths = new double[rows.length];
     for (int i = 0; i < rows.length; i++) {
-      depths[i] = depthMm[rows[i]];
+      depths[i] = wire.depthMm()[rows[i]];
     }
     boolean[] spike = new boolean[rows.length];
-    SpikeScreen screen = new SpikeScreen(depths, i -> spikeFloorMm(rows[i]));
+    SpikeScreen screen =
+        new SpikeScreen(depths, i -> wire.spikeFloorMm(rows[i]), wire.usualNoiseMm());
     int start = 0;
     for (int i = 1; i <= rows.length; i++) {
-      if (i == rows.length || !comparable(rows[i - 1], rows[i], record, sampling)) {
+      if (i == rows.length || !comparable(rows[i - 1], rows[i])) {
         screen.mark(start, i, spike);
         start = i;
       }
     }
     for (int i = 0; i < rows.length; i++) {
-      if (spike[i]) {
-        screening[rows[i]] = (byte) Screening.SPIKE.ordinal();
+      if (spike[i] && rows[i] >= fromRow && rows[i] < toRow) {
+        screening[rows[i]] = SPIKE;
       }
     }
   }
 
-  private int[] usedRows() {
-    int[] rows = new int[screening.length];
+  /** Rows from one to another that are used, or were but for being a spike. */
+  private int[] readings(int from, int to) {
+    int[] rows = new int[to - from];
     int size = 0;
-    for (int row = 0; row < screening.length; row++) {
-      if (screening[row] == USED) {
+    for (int row = from; row < to; row++) {
+      if (screening[row] == USED || screening[row] == SPIKE) {
         rows[size++] = row;
       }
     }
     return Arrays.copyOf(rows, size);
   }
 
-  private double spikeFloorMm(int row) {
-    double slopeMmPerHz = spans.curve(spans.spanOf(row)).slopeMmPerHz(hertz(row));
-    return Math.max(SPIKE_FLOOR_MM, SPIKE_FLOOR_STEPS * stepHz * slopeMmPerHz);
-  }
-
   /** A visit always lies between readings that it changed, so its readings count as a gap. */
-  private boolean comparable(int row, int next, SeasonRecord record, Sampling sampling) {
-    if (spans.spanOf(row) != spans.spanOf(next)) {
+  private boolean comparable(int row, int next) {
+    if (wire.calibration(row) != wire.calibration(next)) {
       return false;
     }
     for (int between = row + 1; between < next; between++) {
@@ -140,13 +121,11 @@ final class WireScreening {
         return false;
       }
     }
+    SeasonRecord record = converted.record();
     long apartMs = record.stampMs(next) - record.stampMs(row);
-    long intervalMs = Math.max(sampling.intervalMs(row), sampling.intervalMs(next));
+    long intervalMs =
+        Math.max(converted.sampling().intervalMs(row), converted.sampling().intervalMs(next));
     return apartMs <= SPIKE_GAP_INTERVALS * intervalMs;
-  }
-
-  double[] depthMm() {
-    return depthMm;
   }
 
   byte[] screening() {

@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.Totals;
 
@@ -26,14 +28,28 @@ public final class SeasonExport {
    * @param result the season
    * @param resolution resolution of the totals
    * @param folder where to write; made when absent
+   * @param progress told how far it is; when it ends the work, every file is as it was
    * @return the totals that were written
    * @throws IOException when the folder can't be written to
    */
-  public static Totals write(SeasonResult result, Resolution resolution, Path folder)
+  public static Totals write(
+      SeasonResult result, Resolution resolution, Path folder, Progress progress)
       throws IOException {
+    progress.step("totals", 0.1);
     Totals totals = result.totals(resolution);
-    OutputFolder.write(folder, texts(result, totals));
+    progress.step("tables", 0.4);
+    Map<String, String> texts = texts(result, totals);
+    progress.step("files", 0.8);
+    OutputFolder.write(folder, texts);
     return totals;
+  }
+
+  /** Whether a folder holds logger files of a season, where tables would be read as such. */
+  public static boolean amongTheRecord(Season season, Path seasonFolder, Path folder) {
+    Path target = folder.toAbsolutePath().normalize();
+    return season.record().provenance().files().stream()
+        .map(file -> seasonFolder.resolve(file.file()).toAbsolutePath().normalize().getParent())
+        .anyMatch(target::equals);
   }
 
   /** The text of each file by name; the same for the same season whatever the machine. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.ZoneOffset;
+import java.util.List;
 
 /** The notebook's file: only ever appended to, and absent until the first entry. */
 public final class NotebookLog {
@@ -29,17 +30,19 @@ public final class NotebookLog {
   }
 
   /**
-   * Appends one entry and returns once it is on disk. After a line that was cut off the entry
-   * starts a line of its own, so that a good entry never joins a broken one.
+   * Appends entries in one go and returns once they are on disk. After a line that was cut off they
+   * start a line of their own, so that a good entry never joins a broken one; entries that belong
+   * together stay together when two programs append at a time.
    *
    * @param file the file, made when absent
-   * @param entry the entry
+   * @param entries the entries
    * @param offset the station's offset, in which times are written
-   * @throws IOException when the entry may not be on disk whole
+   * @throws IOException when the entries may not be on disk whole
    */
-  public static void append(Path file, Entry entry, ZoneOffset offset) throws IOException {
-    String line = EntryWriter.line(entry, offset) + "\n";
-    String whole = endsInsideALine(file) ? "\n" + line : line;
+  public static void append(Path file, List<Entry> entries, ZoneOffset offset) throws IOException {
+    StringBuilder lines = new StringBuilder();
+    entries.forEach(entry -> lines.append(EntryWriter.line(entry, offset)).append('\n'));
+    String whole = endsInsideALine(file) ? "\n" + lines : lines.toString();
     ByteBuffer bytes = ByteBuffer.wrap(whole.getBytes(StandardCharsets.UTF_8));
     try (FileChannel channel =
         FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
+import org.rimebook.station.Progress;
 import org.rimebook.station.StationSheet;
 
 /** Reads the rows of one file after another. */
@@ -15,8 +16,10 @@ final class LoggerFileReader {
   private final StationSheet sheet;
   private final Wanted wanted;
   private final Rows rows;
+  private final Progress progress;
 
-  LoggerFileReader(StationSheet sheet, Wanted wanted, Rows rows) {
+  LoggerFileReader(StationSheet sheet, Wanted wanted, Rows rows, Progress progress) {
+    this.progress = progress;
     this.sheet = sheet;
     this.wanted = wanted;
     this.rows = rows;
@@ -88,7 +91,8 @@ final class LoggerFileReader {
     ZoneOffset offset = sheet.utcOffset();
     NumberReader numbers = new NumberReader(sheet.layout().missing(), plan.dialect().decimal());
     OddLines oddLines = new OddLines(plan.file().name(), plan.dialect(), wanted, head);
-    RowHandler handler = new RowHandler(rows, plan.form().reader(offset), numbers, oddLines);
+    RowHandler handler =
+        new RowHandler(rows, plan.form().reader(offset), numbers, oddLines, progress);
     Attempt attempt = new Attempt(handler, numbers);
     try (TextFile text = TextFile.open(plan.file().path())) {
       TailReader reader = new TailReader(text.reader());

@@ -3,8 +3,10 @@ package org.rimebook.record;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 
@@ -14,10 +16,19 @@ import org.rimebook.station.Problem;
  * @param patterns patterns that find the files, as {@code record.files} takes them
  * @param files names of the files, relative to the folder
  * @param dialect how the first file with rows is written, in words
+ * @param decimal its decimal mark; a blank when no number of the first lines has one
  * @param columns its columns, in order
+ * @param rows fields of its first rows, at most {@value #ROWS}, as written; a row may be short
  */
 public record RecordPreview(
-    List<String> patterns, List<String> files, String dialect, List<PreviewColumn> columns) {
+    List<String> patterns,
+    List<String> files,
+    String dialect,
+    char decimal,
+    List<PreviewColumn> columns,
+    List<List<String>> rows) {
+
+  private static final int ROWS = 12;
 
   private static final List<List<String>> PLACES =
       List.of(List.of("records/*.csv"), List.of("records/*"), List.of("*.csv"));
@@ -26,6 +37,7 @@ public record RecordPreview(
     patterns = List.copyOf(patterns);
     files = List.copyOf(files);
     columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
   }
 
   /**
@@ -45,6 +57,22 @@ public record RecordPreview(
     throw new IllegalStateException("a file came to be while looking");
   }
 
+  /**
+   * Looks at logger files as they will be found in {@code records}.
+   *
+   * @param files the files, at least one, no two of one name
+   * @throws InputException when none has a header and rows
+   */
+  public static RecordPreview ofFiles(List<Path> files) throws InputException, IOException {
+    List<RecordFile> named =
+        files.stream()
+            .map(file -> new RecordFile("records/" + file.getFileName(), file))
+            .sorted(Comparator.comparing(RecordFile::name))
+            .toList();
+    boolean csv = named.stream().allMatch(file -> file.name().matches(".*\\.csv(\\.gz)?"));
+    return of(csv ? PLACES.get(0) : PLACES.get(1), named);
+  }
+
   private static RecordPreview of(List<String> patterns, List<RecordFile> files)
       throws InputException, IOException {
     List<String> names = files.stream().map(RecordFile::name).toList();
@@ -52,8 +80,7 @@ public record RecordPreview(
       List<LogicalLine> head = Head.of(file);
       Optional<Dialect> dialect = DialectFinder.find(head);
       if (dialect.isPresent() && dialect.get().headerLine() > 0) {
-        String words = Dialect.words(dialect.get().delimiter(), dialect.get().decimal());
-        return new RecordPreview(patterns, names, words, columns(head, dialect.get()));
+        return of(patterns, names, head, dialect.get());
       }
     }
     throw new InputException(
@@ -63,13 +90,30 @@ public record RecordPreview(
             "A record has a line with the names of its columns, and rows with a time and numbers"));
   }
 
-  private static List<PreviewColumn> columns(List<LogicalLine> head, Dialect dialect) {
+  private static RecordPreview of(
+      List<String> patterns, List<String> names, List<LogicalLine> head, Dialect dialect) {
     List<List<String>> rows = new ArrayList<>();
     for (LogicalLine line : head) {
       if (dialect.isRow(line)) {
         rows.add(Fields.split(line.text(), dialect.delimiter()));
       }
     }
+    List<PreviewColumn> columns = columns(rows, dialect);
+    String words = Dialect.words(dialect.delimiter(), dialect.decimal());
+    int time = columns.stream().map(PreviewColumn::kind).toList().indexOf(PreviewColumn.Kind.TIME);
+    if (time >= 0) {
+      words += ", " + StampForm.of(cells(rows, time)).words();
+    }
+    return new RecordPreview(
+        patterns,
+        names,
+        words,
+        dialect.decimal(),
+        columns,
+        rows.subList(0, Math.min(ROWS, rows.size())));
+  }
+
+  private static List<PreviewColumn> columns(List<List<String>> rows, Dialect dialect) {
     List<List<String>> units = new ArrayList<>();
     dialect.units().forEach(u -> units.add(Fields.split(u.text(), dialect.delimiter())));
     List<PreviewColumn> columns = new ArrayList<>();
@@ -79,6 +123,21 @@ public record RecordPreview(
       columns.add(PreviewColumn.of(dialect.names().get(column), unit, cells, dialect.decimal()));
     }
     return columns;
+  }
+
+  /**
+   * The number in a field of the first rows; empty when it is missing or isn't one.
+   *
+   * @param row number of the row, 0-based
+   * @param column number of the column, 0-based
+   */
+  public OptionalDouble number(int row, int column) {
+    if (column >= rows.get(row).size()) {
+      return OptionalDouble.empty();
+    }
+    char[] cell = rows.get(row).get(column).toCharArray();
+    double value = NumberReader.withDecimal(decimal).value(cell, 0, cell.length);
+    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   private static List<String> cells(List<List<String>> rows, int column) {

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
+import org.rimebook.station.Progress;
 import org.rimebook.station.StationSheet;
 
 /**
@@ -25,9 +26,11 @@ public final class RecordReader {
 
   private final StationSheet sheet;
   private final Wanted wanted;
+  private final Progress progress;
 
-  private RecordReader(StationSheet sheet) {
+  private RecordReader(StationSheet sheet, Progress progress) {
     this.sheet = sheet;
+    this.progress = progress;
     wanted = Wanted.of(sheet);
   }
 
@@ -36,16 +39,18 @@ public final class RecordReader {
    *
    * @param seasonFolder the folder that holds {@code station.json} and {@code records}
    * @param sheet its station sheet
+   * @param progress hears of it
    * @return the record, with at least one row
    * @throws InputException when no file matches, a column the sheet names is absent (from every
    *     file, for a wire or channel; from any, for the time) or stands twice, dates can be read in
    *     two ways, or no row can be read
    * @throws IOException when a file can't be read
+   * @throws java.util.concurrent.CancellationException when it is called off
    */
-  public static SeasonRecord read(Path seasonFolder, StationSheet sheet)
+  public static SeasonRecord read(Path seasonFolder, StationSheet sheet, Progress progress)
       throws InputException, IOException {
     List<RecordFile> files = RecordFiles.find(seasonFolder, sheet.layout().files());
-    return new RecordReader(sheet).read(files);
+    return new RecordReader(sheet, progress).read(files);
   }
 
   private SeasonRecord read(List<RecordFile> files) throws InputException, IOException {
@@ -54,8 +59,9 @@ public final class RecordReader {
       heads.put(file, Head.of(file));
     }
     Map<RecordFile, FilePlan> plans = RecordPlanner.plan(wanted, sheet.layout(), heads);
+    RecordDigest digest = RecordDigest.start(files, progress);
     Rows rows = new Rows(wanted.values().size(), expectedRows(heads));
-    LoggerFileReader reader = new LoggerFileReader(sheet, wanted, rows);
+    LoggerFileReader reader = new LoggerFileReader(sheet, wanted, rows, progress);
     List<FileReading> readings = new ArrayList<>();
     for (RecordFile file : files) {
       List<LogicalLine> head = heads.get(file);
@@ -70,8 +76,9 @@ public final class RecordReader {
       throw nothing(readings);
     }
     int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
-    return new RecordBuilder(sheet, wanted, rows, readings)
-        .build(order, RecordDigest.sha256(files));
+    String sha256 = digest.sha256();
+    progress.step("reading the record", 1); // a digest that was called off is none
+    return new RecordBuilder(sheet, wanted, rows, readings).build(order, sha256);
   }
 
   /** Rows the files may hold, from their size and the length of their first lines. */

@@ -6,14 +6,19 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.rimebook.station.Progress;
 
 /** Turns the records of one file into rows, and keeps account of those that make none. */
 final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
+
+  /** Records between two words on progress: some milliseconds. */
+  private static final int PROGRESS_RECORDS = 1 << 14;
 
   private final Rows rows;
   private final StampReader stamps;
   private final NumberReader numbers;
   private final OddLines oddLines;
+  private final Progress progress;
   private final LineLedger ledger;
   private final long lastHeadLine;
   private final Map<Long, Long> joinedLines = new HashMap<>();
@@ -34,12 +39,15 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
   private boolean blank;
   private boolean comment;
   private boolean garbled;
+  private long records;
   private long linesSeen;
   private long lastRecordLine;
   private boolean joinsLines;
   private boolean lastIsOdd;
 
-  RowHandler(Rows rows, StampReader stamps, NumberReader numbers, OddLines oddLines) {
+  RowHandler(
+      Rows rows, StampReader stamps, NumberReader numbers, OddLines oddLines, Progress progress) {
+    this.progress = progress;
     this.rows = rows;
     this.stamps = stamps;
     this.numbers = numbers;
@@ -165,6 +173,9 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Object> {
     lastRecordLine = line;
     joinsLines |= moreLines > 0;
     lastIsOdd = false;
+    if (++records % PROGRESS_RECORDS == 0) {
+      progress.step("reading the record", rows.shareRead());
+    }
     if (line <= lastHeadLine || blank || comment) {
       oddLines.plain(line, linesSeen, blank, comment);
     } else if (stampMs == StampReader.UNREADABLE || fields < wantedFields || extra || garbled) {

@@ -9,6 +9,7 @@ final class Rows {
   private static final int MOST_EXPECTED = 1 << 26;
 
   private final double[][] values;
+  private final long expected;
   private long[] stampsMs;
   private int[] lines;
   private short[] missing;
@@ -24,6 +25,7 @@ final class Rows {
    */
   Rows(int columns, long expected) {
     int capacity = (int) Math.max(LEAST_CAPACITY, Math.min(expected, MOST_EXPECTED));
+    this.expected = expected;
     values = new double[columns][capacity];
     stampsMs = new long[capacity];
     lines = new int[capacity];
@@ -72,6 +74,11 @@ final class Rows {
 
   int size() {
     return size;
+  }
+
+  /** Rows read as a share of those expected, at most 1. */
+  double shareRead() {
+    return Math.min(1, size / (double) Math.max(1, expected));
   }
 
   long stampMs(int row) {

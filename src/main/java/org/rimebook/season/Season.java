@@ -12,6 +12,7 @@ import org.rimebook.record.RecordReader;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
+import org.rimebook.station.Progress;
 import org.rimebook.station.Sha256;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.StationSheetReader;
@@ -23,7 +24,8 @@ import org.rimebook.station.StationSheetReader;
  * @param record the record, at least one row
  * @param notebook the notebook; empty when there is none
  * @param digests digests of the three
- * @param notes what was met on reading and didn't stop it
+ * @param notes what was met on reading and didn't stop it: that of the sheet, of the notebook, of
+ *     the record
  */
 public record Season(
     StationSheet sheet,
@@ -58,13 +60,26 @@ public record Season(
    * @throws InputException when it can't be read as a season, naming file, line and what to do
    */
   public static Season open(Path folder) throws InputException {
+    return open(folder, Progress.NONE);
+  }
+
+  /**
+   * Reads a season folder.
+   *
+   * @param folder the folder
+   * @param progress hears of it
+   * @throws InputException when it can't be read as a season, naming file, line and what to do
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public static Season open(Path folder, Progress progress) throws InputException {
     try {
+      progress.step("reading the station sheet and the notebook", 0);
       byte[] station = stationBytes(folder);
       StationSheetReader.Reading sheet =
           StationSheetReader.read(Utf8.text(station, STATION_FILE), STATION_FILE);
       byte[] log = bytesOrNone(folder.resolve(NOTEBOOK_FILE));
       Notebook notebook = NotebookReader.read(Utf8.lenient(log), NOTEBOOK_FILE);
-      SeasonRecord record = RecordReader.read(folder, sheet.sheet());
+      SeasonRecord record = RecordReader.read(folder, sheet.sheet(), progress);
       List<Problem> notes = new ArrayList<>();
       for (String member : sheet.unknownMembers()) {
         notes.add(
@@ -79,12 +94,46 @@ public record Season(
           new Digests(record.provenance().sha256(), Sha256.hex(station), Sha256.hex(log));
       return new Season(sheet.sheet(), record, notebook, digests, notes);
     } catch (IOException e) {
-      throw new InputException(
-          Problem.inFile(
-              folder.toString(),
-              "can't be read (" + e.getClass().getSimpleName() + ": " + e.getMessage() + ")",
-              "Check that the disk is there and that you may read it"));
+      throw unread(folder, e);
     }
+  }
+
+  private static InputException unread(Path folder, IOException e) {
+    return new InputException(
+        Problem.inFile(
+            folder.toString(),
+            "can't be read (" + e.getClass().getSimpleName() + ": " + e.getMessage() + ")",
+            "Check that the disk is there and that you may read it"));
+  }
+
+  /** The season under a notebook that isn't on disk: its digest is empty. */
+  public Season with(Notebook other) {
+    return with(other, "");
+  }
+
+  /**
+   * The season under the notebook that is on disk now; sheet and record are kept.
+   *
+   * @param folder the season's folder
+   * @throws InputException when the notebook can't be read
+   */
+  public Season withNotebookIn(Path folder) throws InputException {
+    try {
+      byte[] log = bytesOrNone(folder.resolve(NOTEBOOK_FILE));
+      return with(NotebookReader.read(Utf8.lenient(log), NOTEBOOK_FILE), Sha256.hex(log));
+    } catch (IOException e) {
+      throw unread(folder, e);
+    }
+  }
+
+  private Season with(Notebook other, String sha256) {
+    List<Problem> ofRecord = record.provenance().notes();
+    int ofSheet = notes.size() - notebook.notes().size() - ofRecord.size();
+    List<Problem> all = new ArrayList<>(notes.subList(0, ofSheet));
+    all.addAll(other.notes());
+    all.addAll(ofRecord);
+    return new Season(
+        sheet, record, other, new Digests(digests.record(), digests.station(), sha256), all);
   }
 
   private static byte[] stationBytes(Path folder) throws InputException, IOException {

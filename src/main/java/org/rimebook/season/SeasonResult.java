@@ -2,40 +2,57 @@ package org.rimebook.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.rimebook.accumulation.CatchEstimator;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.accumulation.Estimate;
+import org.rimebook.accumulation.LevelEvidence;
 import org.rimebook.accumulation.Ruling;
 import org.rimebook.accumulation.Rulings;
 import org.rimebook.depth.CalibrationCheck;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireCombiner;
-import org.rimebook.depth.WireDepthStage;
 import org.rimebook.depth.WireDepths;
+import org.rimebook.notebook.Notebook;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Interval;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Evidence;
+import org.rimebook.totals.Hours;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.Totals;
-import org.rimebook.totals.TotalsBuilder;
 import org.rimebook.undercatch.Undercatch;
 
-/**
- * Everything computed from a season: a pure function of its sheet, record and notebook.
- *
- * @param season the season
- * @param calibrations what the check of the calibrations alerts to
- * @param depths depth by wire and row, with the screening of each reading
- * @param level the bucket's level
- * @param rulings what the notebook says about time
- * @param estimate the catch, and what was learnt and judged on the way to it
- */
-public record SeasonResult(
-    Season season,
-    CalibrationCheck calibrations,
-    WireDepths depths,
-    LevelSeries level,
-    List<Ruling> rulings,
-    Estimate estimate) {
+/** Everything computed from a season: a pure function of its sheet, record and notebook. */
+public final class SeasonResult {
+
+  private final SeasonDepths stage;
+  private final LevelSeries level;
+  private final List<Ruling> rulings;
+  private final Estimate estimate;
+  private final Optional<Since> since;
+  private Hours hours;
+
+  private SeasonResult(
+      SeasonDepths stage,
+      LevelSeries level,
+      List<Ruling> rulings,
+      Estimate estimate,
+      Optional<Since> since) {
+    this.stage = stage;
+    this.level = level;
+    this.rulings = rulings;
+    this.estimate = estimate;
+    this.since = since;
+  }
+
+  /**
+   * What a provisional result goes back to.
+   *
+   * @param full the result computed throughout
+   * @param touched where the provisional one differs from it
+   */
+  private record Since(SeasonResult full, Interval touched) {}
 
   /**
    * Computes a season.
@@ -43,14 +60,119 @@ public record SeasonResult(
    * @throws InputException when a calibration can't be used
    */
   public static SeasonResult of(Season season) throws InputException {
-    CalibrationCheck calibrations = CalibrationCheck.of(season.sheet(), Season.STATION_FILE);
-    WireDepths depths = WireDepthStage.of(season.record(), season.sheet(), season.notebook());
+    return of(SeasonDepths.of(season, Progress.NONE), Progress.NONE);
+  }
+
+  /**
+   * Computes a season whose depths are known.
+   *
+   * @param depths the season with its depths
+   * @param progress hears of it
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public static SeasonResult of(SeasonDepths depths, Progress progress) {
+    Season season = depths.season();
     LevelSeries level =
-        WireCombiner.combine(season.record(), depths, season.sheet(), season.notebook());
+        WireCombiner.combine(
+            depths.converted(), depths.depths(), season.notebook(), progress.part(0, 0.1));
     List<Ruling> rulings = Rulings.of(season.notebook());
-    Estimate estimate =
-        CatchEstimator.estimate(season.record(), season.sheet(), depths, level, rulings);
-    return new SeasonResult(season, calibrations, depths, level, rulings, estimate);
+    LevelEvidence evidence =
+        new LevelEvidence(season.record(), season.sheet(), depths.depths(), level, rulings);
+    Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.1, 1));
+    return new SeasonResult(depths, level, rulings, estimate, Optional.empty());
+  }
+
+  /**
+   * The same record and sheet under another notebook, all of it computed; what doesn't depend on
+   * the notebook is shared.
+   *
+   * @param changed the season, made by {@link Season#with} or {@link Season#withNotebookIn}
+   * @param progress hears of it
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public SeasonResult anew(Season changed, Progress progress) {
+    return of(stage.anew(changed, progress.part(0, 0.1)), progress.part(0.1, 1));
+  }
+
+  /**
+   * The same record and sheet under another notebook, computed where that changes something. What
+   * was learnt from the whole season is held as it was in the last result computed throughout, from
+   * which a provisional one is always worked out; so it depends on that and on the notebook alone.
+   * Everything is computed, and the result isn't provisional, when nothing was learnt yet (no level
+   * was usable) or no reading is left about the change.
+   *
+   * @param notebook the other notebook
+   */
+  public SeasonResult revised(Notebook notebook) {
+    if (since.isPresent()) {
+      return since.get().full.revised(notebook);
+    }
+    Season changed = season().with(notebook);
+    Revision revision = new Revision(stage, level, changed);
+    Optional<Interval> where = revision.changed(rulings);
+    if (where.isEmpty()) {
+      return new SeasonResult(revision.stage(), level, rulings, estimate, Optional.empty());
+    }
+    return revision
+        .estimate(evidence(), estimate, where.get())
+        .map(
+            revised ->
+                new SeasonResult(
+                    revision.stage(),
+                    revision.level(),
+                    revision.rulings(),
+                    revised.estimate(),
+                    Optional.of(new Since(this, revised.part()))))
+        .orElseGet(() -> of(stage.anew(changed, Progress.NONE), Progress.NONE));
+  }
+
+  private LevelEvidence evidence() {
+    return new LevelEvidence(season().record(), season().sheet(), depths(), level, rulings);
+  }
+
+  /** Whether it is computed in part only, what was learnt from the whole season being held. */
+  public boolean provisional() {
+    return since.isPresent();
+  }
+
+  /** Where a provisional result may differ from the last that was computed throughout. */
+  public Optional<Interval> touched() {
+    return since.map(Since::touched);
+  }
+
+  /** The season with the depths it was computed from. */
+  public SeasonDepths stage() {
+    return stage;
+  }
+
+  /** The season. */
+  public Season season() {
+    return stage.season();
+  }
+
+  /** What the check of the calibrations alerts to. */
+  public CalibrationCheck calibrations() {
+    return stage.calibrations();
+  }
+
+  /** Depth by wire and row, with the screening of each reading. */
+  public WireDepths depths() {
+    return stage.depths();
+  }
+
+  /** The bucket's level. */
+  public LevelSeries level() {
+    return level;
+  }
+
+  /** What the notebook says about time. */
+  public List<Ruling> rulings() {
+    return rulings;
+  }
+
+  /** The catch, and what was learnt and judged on the way to it. */
+  public Estimate estimate() {
+    return estimate;
   }
 
   /** The catch. */
@@ -61,17 +183,31 @@ public record SeasonResult(
   /** What was met on the way and didn't stop it, in the order of the stages. */
   public List<String> notes() {
     List<String> notes = new ArrayList<>();
-    season.notes().forEach(note -> notes.add(note.toString()));
-    notes.addAll(depths.notes());
-    notes.addAll(Rulings.contradictions(season.notebook()));
-    Undercatch.obstacle(season.sheet()).ifPresent(notes::add);
+    season().notes().forEach(note -> notes.add(note.toString()));
+    notes.addAll(depths().notes());
+    notes.addAll(Rulings.contradictions(season().notebook()));
+    Undercatch.obstacle(season().sheet()).ifPresent(notes::add);
     return List.copyOf(notes);
   }
 
-  /** The totals at a resolution. */
+  /**
+   * The totals at a resolution. What is known of each hour is worked out once; a provisional result
+   * takes over that of the hours it doesn't touch, and all are rounded anew.
+   */
   public Totals totals(Resolution resolution) {
-    return TotalsBuilder.build(
-        new Evidence(season.sheet(), season.record(), season.notebook(), depths, level, series()),
-        resolution);
+    return hours().totals(resolution);
+  }
+
+  private synchronized Hours hours() {
+    if (hours == null) {
+      Evidence evidence =
+          new Evidence(
+              season().sheet(), season().record(), season().notebook(), depths(), level, series());
+      hours =
+          since
+              .map(base -> base.full.hours().revised(evidence, base.touched))
+              .orElseGet(() -> Hours.of(evidence));
+    }
+    return hours;
   }
 }

@@ -45,4 +45,9 @@ public record RecordLayout(
     HERTZ,
     COUNTS
   }
+
+  /** What one unit of a wire's column stands for [Hz]. */
+  public double hertzPerUnit() {
+    return frequencyKind == FrequencyKind.COUNTS ? 1 / gateS.orElseThrow() : 1;
+  }
 }

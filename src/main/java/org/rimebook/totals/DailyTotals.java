@@ -16,21 +16,23 @@ import org.rimebook.undercatch.Phase;
 /** Adds the printed hours of each climatological day, so that a day is the sum of its hours. */
 final class DailyTotals {
 
+  private final Hours all;
   private final Evidence evidence;
   private final Resolution resolution;
   private final Clock clock;
   private final List<TotalRow> hourly;
   private final List<TotalRow> days = new ArrayList<>();
 
-  private DailyTotals(Evidence evidence, List<TotalRow> hourly, Resolution resolution) {
-    this.evidence = evidence;
+  private DailyTotals(Hours all, List<TotalRow> hourly, Resolution resolution) {
+    this.all = all;
+    this.evidence = all.evidence();
     this.resolution = resolution;
     this.clock = Clock.of(evidence.sheet());
     this.hourly = hourly;
   }
 
-  static List<TotalRow> of(List<TotalRow> hourly, Evidence evidence, Resolution resolution) {
-    return new DailyTotals(evidence, hourly, resolution).days();
+  static List<TotalRow> of(List<TotalRow> hourly, Hours all, Resolution resolution) {
+    return new DailyTotals(all, hourly, resolution).days();
   }
 
   private List<TotalRow> days() {
@@ -118,8 +120,7 @@ final class DailyTotals {
   /** From the levels at its ends; hours the wires disagree over bring their doubt along. */
   private double uncertaintyMm(List<TotalRow> hours, Interval held) {
     double variance =
-        evidence.series().varianceMm2(held.fromMs(), held.toMs())
-            + resolution.roundingVarianceMm2();
+        all.varianceMm2(held.fromMs(), held.toMs()) + resolution.roundingVarianceMm2();
     for (TotalRow hour : hours) {
       if (hour.quality() == Quality.SUSPECT) {
         double doubtMm = hour.uncertaintyMm().orElse(0);

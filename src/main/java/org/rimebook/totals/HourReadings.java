@@ -8,6 +8,7 @@ import java.util.Set;
 import org.rimebook.depth.Screening;
 import org.rimebook.notebook.Entry;
 import org.rimebook.record.SamplingRun;
+import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Wire;
 
@@ -22,10 +23,18 @@ final class HourReadings {
   private final int wires;
   private final long[] coveredMs;
   private final long[][] wireMs;
+  private final List<Set<Reason>> screened = new ArrayList<>();
   private final List<Set<Reason>> reasons = new ArrayList<>();
   private final HalfHourWeather weather;
+  private int firstHour;
+  private int lastHour;
 
-  private HourReadings(Evidence evidence, Interval span) {
+  /** Takes a row of the record that closes an interval. */
+  private interface RowTaker {
+    void take(int row, long fromMs, long toMs);
+  }
+
+  private HourReadings(Evidence evidence, Interval span, HalfHourWeather weather) {
     this.evidence = evidence;
     this.span = span;
     this.hours = (int) (span.lengthMs() / HOUR_MS);
@@ -33,16 +42,51 @@ final class HourReadings {
     this.coveredMs = new long[hours];
     this.wireMs = new long[wires][hours];
     for (int h = 0; h < hours; h++) {
-      reasons.add(EnumSet.noneOf(Reason.class));
+      screened.add(EnumSet.noneOf(Reason.class));
     }
-    this.weather = new HalfHourWeather(evidence, span);
+    this.weather = weather;
+    this.lastHour = hours - 1;
   }
 
   static HourReadings of(Evidence evidence, Interval span) {
-    HourReadings readings = new HourReadings(evidence, span);
-    readings.readRows();
+    HourReadings readings = new HourReadings(evidence, span, new HalfHourWeather(evidence, span));
+    readings.readRows(0, evidence.record().size(), readings.weather::add);
     readings.readEntries();
     return readings;
+  }
+
+  /**
+   * The same hours where readings are used otherwise in some of them, and entries are others.
+   *
+   * @param now the record, sheet and span are the same
+   * @param touched where readings are used otherwise
+   */
+  HourReadings revised(Evidence now, Interval touched) {
+    HourReadings readings = new HourReadings(now, span, weather);
+    readings.firstHour = Math.max(0, Math.min(hours - 1, hourOf(touched.fromMs() - 1)));
+    readings.lastHour = Math.max(0, Math.min(hours - 1, hourOf(touched.toMs())));
+    readings.keep(this);
+    SeasonRecord record = now.record();
+    long longestMs = record.sampling().stream().mapToLong(SamplingRun::intervalMs).max().orElse(0);
+    long fromMs = span.fromMs() + readings.firstHour * HOUR_MS;
+    long toMs = span.fromMs() + (readings.lastHour + 1) * HOUR_MS + 2 * longestMs;
+    readings.readRows(
+        record.firstRowAtOrAfter(fromMs), record.firstRowAtOrAfter(toMs), (row, from, to) -> {});
+    readings.readEntries();
+    return readings;
+  }
+
+  /** Takes over the hours that aren't read anew. */
+  private void keep(HourReadings before) {
+    for (int h = 0; h < hours; h++) {
+      if (h < firstHour || h > lastHour) {
+        coveredMs[h] = before.coveredMs[h];
+        screened.get(h).addAll(before.screened.get(h));
+        for (int wire = 0; wire < wires; wire++) {
+          wireMs[wire][h] = before.wireMs[wire][h];
+        }
+      }
+    }
   }
 
   /** Share of the hour covered by usable readings, 0 to 1. */
@@ -65,9 +109,9 @@ final class HourReadings {
     return weather;
   }
 
-  private void readRows() {
+  private void readRows(int fromRow, int toRow, RowTaker also) {
     int run = 0;
-    for (int row = 0; row < evidence.record().size(); row++) {
+    for (int row = fromRow; row < toRow; row++) {
       while (row > evidence.record().sampling().get(run).lastRow()) {
         run++;
       }
@@ -79,6 +123,7 @@ final class HourReadings {
         from = to - before <= sampling.intervalMs() * 3 / 2 ? before : from;
       }
       readRow(row, from, to);
+      also.take(row, from, to);
     }
   }
 
@@ -89,14 +134,13 @@ final class HourReadings {
       if (evidence.depths().used(wire, row)) {
         any = true;
         cover(wireMs[wire], fromMs, toMs);
-      } else if (closing >= 0) {
-        screened(evidence.depths().screening(wire, row)).ifPresent(reasons.get(closing)::add);
+      } else if (closing >= firstHour && closing <= lastHour) {
+        screened(evidence.depths().screening(wire, row)).ifPresent(screened.get(closing)::add);
       }
     }
     if (any) {
       cover(coveredMs, fromMs, toMs);
     }
-    weather.add(row, fromMs, toMs);
   }
 
   private static Optional<Reason> screened(Screening screening) {
@@ -113,13 +157,15 @@ final class HourReadings {
   }
 
   private void cover(long[] ms, long fromMs, long toMs) {
-    for (int h = Math.max(0, hourOf(fromMs)); h <= hourOf(toMs - 1); h++) {
+    int last = Math.min(lastHour, hourOf(toMs - 1));
+    for (int h = Math.max(firstHour, hourOf(fromMs)); h <= last; h++) {
       long start = span.fromMs() + h * HOUR_MS;
       ms[h] += Math.max(0, Math.min(toMs, start + HOUR_MS) - Math.max(fromMs, start));
     }
   }
 
   private void readEntries() {
+    screened.forEach(reason -> reasons.add(EnumSet.copyOf(reason)));
     for (Entry entry : evidence.notebook().inForce()) {
       if (entry instanceof Entry.BadInterval bad && bears(bad)) {
         int last = hourOf(bad.interval().toMs() - 1);

@@ -41,7 +41,11 @@ final class HourlyCatch {
     hourly.edge(span.fromMs(), series.fromMs(0), firstIntervalMs);
     hourly.edge(series.toMs(series.size() - 1), span.toMs(), 0);
     for (int piece = 0; piece < series.size(); piece++) {
-      hourly.distribute(piece);
+      boolean nothing =
+          series.kind(piece) == CatchSeries.Kind.DRY_STEP && series.catchMm(piece) == 0;
+      if (!nothing) {
+        hourly.distribute(piece);
+      }
     }
     hourly.moveToLastHours();
     return hourly.hours;

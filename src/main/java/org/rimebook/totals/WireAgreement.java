@@ -1,7 +1,9 @@
 package org.rimebook.totals;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
+import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Wire;
 
@@ -29,15 +31,12 @@ final class WireAgreement {
   private final double[] spreadMm;
   private final double limitMm;
 
-  private WireAgreement(Evidence evidence, Interval span) {
+  private WireAgreement(Evidence evidence, Interval span, double[][] closingMm) {
     int hours = (int) (span.lengthMs() / Clock.HOUR_MS);
     this.evidence = evidence;
     this.span = span;
-    this.closingMm = new double[evidence.sheet().wires().size()][hours];
+    this.closingMm = closingMm;
     this.spreadMm = new double[hours];
-    for (int wire = 0; wire < closingMm.length; wire++) {
-      readClosings(wire);
-    }
     for (int h = 1; h < hours; h++) {
       spreadMm[h] = spread(h);
     }
@@ -47,7 +46,34 @@ final class WireAgreement {
   }
 
   static WireAgreement of(Evidence evidence, Interval span) {
-    return new WireAgreement(evidence, span);
+    double[][] closingMm =
+        IntStream.range(0, evidence.sheet().wires().size())
+            .parallel()
+            .mapToObj(wire -> closings(evidence, wire, span))
+            .toArray(double[][]::new);
+    return new WireAgreement(evidence, span, closingMm);
+  }
+
+  /**
+   * The same hours where readings are used otherwise in some of them.
+   *
+   * @param now the record, sheet and span are the same
+   * @param touched where readings are used otherwise
+   */
+  WireAgreement revised(Evidence now, Interval touched) {
+    int hours = spreadMm.length;
+    long first = Math.floorDiv(touched.fromMs() - 1 - span.fromMs(), Clock.HOUR_MS);
+    int from = (int) Math.max(0, Math.min(hours - 1, first));
+    long last = Math.floorDiv(touched.toMs() - span.fromMs(), Clock.HOUR_MS);
+    int to = (int) Math.max(0, Math.min(hours - 1, last)) + 1;
+    Interval anew =
+        new Interval(span.fromMs() + from * Clock.HOUR_MS, span.fromMs() + to * Clock.HOUR_MS);
+    double[][] closings = new double[closingMm.length][];
+    for (int wire = 0; wire < closings.length; wire++) {
+      closings[wire] = closingMm[wire].clone();
+      System.arraycopy(closings(now, wire, anew), 0, closings[wire], from, to - from);
+    }
+    return new WireAgreement(now, span, closings);
   }
 
   /** Whether the wires disagree over an hour. */
@@ -60,15 +86,17 @@ final class WireAgreement {
     return spreadMm[hour];
   }
 
-  /** Mean depth over the last quarter of each hour; NaN where the wire has none. */
-  private void readClosings(int wire) {
-    double[] closing = closingMm[wire];
+  /** Mean depth over the last quarter of each hour of a span; NaN where the wire has none. */
+  private static double[] closings(Evidence evidence, int wire, Interval hours) {
+    double[] closing = new double[(int) (hours.lengthMs() / Clock.HOUR_MS)];
     int[] count = new int[closing.length];
-    for (int row = 0; row < evidence.record().size(); row++) {
-      long beforeMs = evidence.record().stampMs(row) - 1 - span.fromMs();
-      int hour = (int) Math.floorDiv(beforeMs, Clock.HOUR_MS);
-      boolean closes = Math.floorMod(beforeMs, Clock.HOUR_MS) >= Clock.HOUR_MS - CLOSING_MS;
-      if (hour >= 0 && hour < closing.length && closes && evidence.depths().used(wire, row)) {
+    SeasonRecord record = evidence.record();
+    int end = record.firstRowAtOrAfter(hours.toMs() + 1);
+    for (int row = record.firstRowAtOrAfter(hours.fromMs() + 1); row < end; row++) {
+      long beforeMs = record.stampMs(row) - 1 - hours.fromMs();
+      int hour = (int) (beforeMs / Clock.HOUR_MS);
+      boolean closes = beforeMs % Clock.HOUR_MS >= Clock.HOUR_MS - CLOSING_MS;
+      if (closes && evidence.depths().used(wire, row)) {
         count[hour]++;
         closing[hour] += (evidence.depths().depthMm(wire, row) - closing[hour]) / count[hour];
       }
@@ -76,6 +104,7 @@ final class WireAgreement {
     for (int h = 0; h < closing.length; h++) {
       closing[h] = count[h] == 0 ? Double.NaN : closing[h];
     }
+    return closing;
   }
 
   private double spread(int hour) {

@@ -19,6 +19,8 @@ class LibraryFenceTest {
   /** A fence: the class names it holds, and the packages that may use them. */
   enum Fence {
     SCREEN("(java\\.awt|javax\\.swing)\\..*", "desk"),
+    CHARTS("org\\.jfree\\..*", "export", "desk"),
+    WIDGETS("(com\\.formdev\\.flatlaf|net\\.miginfocom)\\..*", "desk"),
     FILE_OBJECTS(
         "java\\.io\\.(File|File(In|Out)putStream|File(Read|Writ)er|RandomAccess.*)", "desk"),
     CSV_WRITING("de\\.siegmar\\.fastcsv\\.writer\\..*", "export", "practice"),

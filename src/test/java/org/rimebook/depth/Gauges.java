@@ -20,6 +20,7 @@ import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.Gauge;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Progress;
 import org.rimebook.station.RecordLayout;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.WindShield;
@@ -130,7 +131,8 @@ final class Gauges {
 
   static LevelSeries levels(Notebook notebook, StationSheet sheet, double[]... depthMm) {
     SeasonRecord record = record(MINUTE_MS, depthMm);
-    return WireCombiner.combine(record, depths(depthMm), sheet, notebook);
+    ConvertedWires converted = ConvertedWires.of(record, sheet, Progress.NONE);
+    return WireCombiner.combine(converted, depths(depthMm), notebook, Progress.NONE);
   }
 
   static Notebook notebook(Entry... entries) {

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.rimebook.notebook.Notebook;
+import org.rimebook.station.Progress;
 
 class OffsetHabitTest {
 
@@ -30,11 +31,10 @@ class OffsetHabitTest {
   }
 
   private static LevelSeries levels(double[][] wires) {
-    return WireCombiner.combine(
-        Gauges.record(10 * Gauges.MINUTE_MS, wires),
-        Gauges.depths(wires),
-        Gauges.sheet(3),
-        Notebook.EMPTY);
+    ConvertedWires converted =
+        ConvertedWires.of(
+            Gauges.record(10 * Gauges.MINUTE_MS, wires), Gauges.sheet(3), Progress.NONE);
+    return WireCombiner.combine(converted, Gauges.depths(wires), Notebook.EMPTY, Progress.NONE);
   }
 
   private static double worstMm(LevelSeries levels) {

@@ -12,7 +12,9 @@ class SpikeScreenTest {
 
   private static boolean[] spikes(double... depthMm) {
     boolean[] spike = new boolean[depthMm.length];
-    new SpikeScreen(depthMm, i -> WireScreening.SPIKE_FLOOR_MM).mark(0, depthMm.length, spike);
+    double usualMm = SpikeScreen.usualNoiseMm(depthMm);
+    new SpikeScreen(depthMm, i -> ConvertedWire.SPIKE_FLOOR_MM, usualMm)
+        .mark(0, depthMm.length, spike);
     return spike;
   }
 

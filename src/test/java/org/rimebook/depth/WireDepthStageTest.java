@@ -13,6 +13,7 @@ import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Calibration;
+import org.rimebook.station.Progress;
 import org.rimebook.station.StationSheet;
 
 class WireDepthStageTest {
@@ -25,13 +26,18 @@ class WireDepthStageTest {
     return depth;
   }
 
+  private static WireDepths depths(SeasonRecord record, StationSheet sheet, Notebook notebook) {
+    ConvertedWires converted = ConvertedWires.of(record, sheet, Progress.NONE);
+    return WireDepthStage.of(converted, notebook, Progress.NONE);
+  }
+
   private static WireDepths stage(SeasonRecord record, StationSheet sheet, Entry... entries) {
-    return WireDepthStage.of(record, sheet, Gauges.notebook(entries));
+    return depths(record, sheet, Gauges.notebook(entries));
   }
 
   private static WireDepths minutes(Notebook notebook, double[]... depthMm) {
     SeasonRecord record = Gauges.record(Gauges.MINUTE_MS, depthMm);
-    return WireDepthStage.of(record, Gauges.sheet(depthMm.length), notebook);
+    return depths(record, Gauges.sheet(depthMm.length), notebook);
   }
 
   /** Rows (stamped row + 1 minutes after the start) with a reason. */
@@ -208,7 +214,8 @@ class WireDepthStageTest {
     SeasonRecord empty = Gauges.recordOf(new long[0], 60_000, new double[0]);
     WireDepths depths = stage(empty, Gauges.sheet(1));
     assertThat(depths.size()).isZero();
-    assertThat(WireCombiner.combine(empty, depths, Gauges.sheet(1), Notebook.EMPTY).size())
+    ConvertedWires converted = ConvertedWires.of(empty, Gauges.sheet(1), Progress.NONE);
+    assertThat(WireCombiner.combine(converted, depths, Notebook.EMPTY, Progress.NONE).size())
         .isZero();
   }
 }

@@ -45,8 +45,8 @@ class NotebookLogTest {
 
   @Test
   void entriesAreReadBackInTheOrderAppended() throws IOException {
-    NotebookLog.append(file, remark("a"), STATION);
-    NotebookLog.append(file, remark("b"), STATION);
+    NotebookLog.append(file, List.of(remark("a")), STATION);
+    NotebookLog.append(file, List.of(remark("b")), STATION);
     assertThat(NotebookLog.read(file))
         .isEqualTo(new Notebook(List.of(remark("a"), remark("b")), List.of()));
     assertThat(Files.readString(file)).endsWith("}\n").doesNotContain("\r").hasLineCount(2);
@@ -56,7 +56,7 @@ class NotebookLogTest {
   void whatIsAlreadyThereKeepsItsBytes() throws IOException {
     byte[] before = (entry("p", "remark") + "\r\n\r\nscribble\n").getBytes(StandardCharsets.UTF_8);
     Files.write(file, before);
-    NotebookLog.append(file, remark("a"), STATION);
+    NotebookLog.append(file, List.of(remark("a")), STATION);
     assertThat(Files.readAllBytes(file)).startsWith(before);
     assertThat(NotebookLog.read(file).history())
         .extracting(e -> e.header().id())
@@ -67,7 +67,7 @@ class NotebookLogTest {
   void anEntryNeverJoinsALineThatWasCutOff() throws IOException {
     String cut = entry("p", "remark").substring(0, 40);
     Files.writeString(file, cut);
-    NotebookLog.append(file, remark("a"), STATION);
+    NotebookLog.append(file, List.of(remark("a")), STATION);
     assertThat(Files.readString(file)).startsWith(cut + "\n{\"id\": \"a\"");
     Notebook notebook = NotebookLog.read(file);
     assertThat(notebook.history()).containsExactly(remark("a"));
@@ -78,14 +78,14 @@ class NotebookLogTest {
   void aLineCutInsideACharacterDoesNotStopTheNotebook() throws IOException {
     byte[] whole = EntryWriter.line(remark("p"), STATION).getBytes(StandardCharsets.UTF_8);
     Files.write(file, Arrays.copyOf(whole, whole.length - 3));
-    NotebookLog.append(file, remark("a"), STATION);
+    NotebookLog.append(file, List.of(remark("a")), STATION);
     assertThat(NotebookLog.read(file).history()).containsExactly(remark("a"));
   }
 
   @Test
   void aFolderThatIsNotThereIsAnErrorAndMakesNothing() {
     Path lost = folder.resolve("gone").resolve("notebook.jsonl");
-    assertThatThrownBy(() -> NotebookLog.append(lost, remark("a"), STATION))
+    assertThatThrownBy(() -> NotebookLog.append(lost, List.of(remark("a")), STATION))
         .isInstanceOf(NoSuchFileException.class);
     assertThat(folder).isEmptyDirectory();
   }

@@ -20,6 +20,7 @@ import org.rimebook.record.SamplingRun;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.record.SetAside;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Progress;
 
 class SampleRecordsTest {
 
@@ -28,7 +29,7 @@ class SampleRecordsTest {
 
   private static SeasonRecord read(String name, SimulatedSeason season)
       throws IOException, InputException {
-    return RecordReader.read(Path.of("sample-sets", name), season.sheet());
+    return RecordReader.read(Path.of("sample-sets", name), season.sheet(), Progress.NONE);
   }
 
   private static long logged(SimulatedSeason season) {

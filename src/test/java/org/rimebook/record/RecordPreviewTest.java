@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,11 @@ class RecordPreviewTest {
     RecordPreview preview = RecordPreview.of(folder);
     assertThat(preview.files()).containsExactly("records/a.csv");
     assertThat(preview.patterns()).containsExactly("records/*.csv");
-    assertThat(preview.dialect()).isEqualTo("semicolon between fields, decimal comma");
+    assertThat(preview.dialect())
+        .startsWith("semicolon between fields, decimal comma, time such as 2024-11-30 00:00:00");
+    assertThat(preview.rows().get(1)).containsExactly("2024-11-30 00:10:00", "2", "1510,5", "ok");
+    assertThat(preview.number(1, 2)).hasValue(1510.5);
+    assertThat(preview.number(2, 2)).isEmpty();
     assertThat(preview.columns())
         .extracting(PreviewColumn::name)
         .containsExactly("TIMESTAMP", "RECORD", "Wire1", "State");
@@ -80,5 +85,14 @@ class RecordPreviewTest {
     assertThatThrownBy(() -> RecordPreview.of(folder))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("no rows with a header above them");
+  }
+
+  @Test
+  void filesAnywhereAreShownAsTheyWillBeFoundInRecords() throws Exception {
+    Path file = folder.resolve("download.dat");
+    Files.writeString(file, "time,f1\n2024-11-30 00:00,1500.5\n2024-11-30 00:10,1500.6\n");
+    RecordPreview preview = RecordPreview.ofFiles(List.of(file));
+    assertThat(preview.files()).containsExactly("records/download.dat");
+    assertThat(preview.patterns()).containsExactly("records/*");
   }
 }

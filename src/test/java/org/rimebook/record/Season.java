@@ -18,6 +18,7 @@ import org.rimebook.station.Calibration;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Gauge;
 import org.rimebook.station.InputException;
+import org.rimebook.station.Progress;
 import org.rimebook.station.RecordLayout;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Unit;
@@ -155,7 +156,7 @@ final class Season {
                     temperatureColumn,
                     temperatureUnit,
                     OptionalDouble.empty())));
-    return RecordReader.read(folder, sheet);
+    return RecordReader.read(folder, sheet, Progress.NONE);
   }
 
   /** The rows of a record in words: stamp in UTC, frequencies, temperature. */

@@ -2,6 +2,7 @@ package org.rimebook.architecture.wrong.totals;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.formdev.flatlaf.FlatLaf;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.awt.Color;
@@ -9,6 +10,7 @@ import java.io.File;
 import java.util.TimeZone;
 import java.util.logging.Logger;
 import org.apache.commons.math3.stat.StatUtils;
+import org.jfree.chart.plot.XYPlot;
 import picocli.CommandLine;
 
 /** Stands outside every fence. */
@@ -23,4 +25,7 @@ public record UsesEveryLibrary(
       ObjectMapper json,
       StatUtils statistics,
       CommandLine command) {}
+
+  /** What draws. */
+  public record Drawing(XYPlot plot, FlatLaf theme) {}
 }

@@ -1,0 +1,178 @@
+package org.rimebook.desk;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import org.rimebook.desk.act.DeskAction;
+import org.rimebook.desk.act.Group;
+import org.rimebook.desk.look.Icons;
+import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Memory;
+import org.rimebook.desk.model.MemoryFile;
+import org.rimebook.desk.model.SeasonKeeper;
+import org.rimebook.desk.model.StateFolder;
+import org.rimebook.desk.model.ViewKeeper;
+import org.rimebook.desk.model.WindowState;
+import org.rimebook.desk.model.WindowState.Place;
+import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.start.StartScreen;
+import org.rimebook.desk.table.SeasonDialogs;
+import org.rimebook.desk.task.SwingTasks;
+
+/** The window: puts the parts together and ends when it is closed. */
+final class MainWindow {
+
+  private static final String START = "start";
+  private static final String SEASON = "season";
+
+  private final Workspace workspace = new Workspace();
+  private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
+  private final Memory memory =
+      new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, workspace.notice()::set);
+  private final ActionBook book = new ActionBook();
+  private final JFrame frame;
+  private final StartScreen start;
+  private final SeasonPane pane;
+
+  private MainWindow() {
+    new FaultNet(workspace, StateFolder.here().resolve("faults.txt"), Clock.systemUTC()).install();
+    Appearance appearance = new Appearance(memory);
+    appearance.install();
+    SwingTasks tasks = new SwingTasks();
+    SeasonKeeper keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
+    ViewKeeper views = new ViewKeeper(workspace, memory, Clock.systemUTC());
+    frame = new JFrame("Rimebook");
+    start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
+    pane = new SeasonPane(workspace, keeper, tasks, views);
+    SeasonDialogs dialogs = new SeasonDialogs(workspace, keeper, tasks, () -> frame);
+    book.add(start.actions());
+    book.add(dialogs.actions());
+    book.add(pane.actions());
+    book.add(appearance.actions());
+    book.add(help());
+    frame.setContentPane(content(new StatusLine(workspace, tasks)));
+    frame.setJMenuBar(book.menus());
+    book.bind(frame.getRootPane());
+    frame.getRootPane().setTransferHandler(start.dropHandler());
+    frame.setIconImages(Icons.window());
+    follow();
+  }
+
+  /** Shows the window; to be called on the event thread. */
+  static MainWindow show(Optional<Path> season, Runnable closed) {
+    MainWindow window = new MainWindow();
+    window.frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
+    window.frame.addWindowListener(window.leaving(closed));
+    window.place();
+    window.frame.setVisible(true);
+    season.ifPresent(window.start::open);
+    return window;
+  }
+
+  JFrame frame() {
+    return frame;
+  }
+
+  Workspace workspace() {
+    return workspace;
+  }
+
+  SeasonPane pane() {
+    return pane;
+  }
+
+  private JPanel content(StatusLine status) {
+    JPanel deck = new JPanel(new CardLayout());
+    JPanel season = new JPanel(new BorderLayout());
+    season.add(new Header(workspace), BorderLayout.NORTH);
+    season.add(pane);
+    deck.add(start, START);
+    deck.add(season, SEASON);
+    start
+        .front()
+        .follow(front -> ((CardLayout) deck.getLayout()).show(deck, front ? START : SEASON));
+    JPanel all = new JPanel(new BorderLayout());
+    all.add(deck);
+    all.add(status, BorderLayout.SOUTH);
+    return all;
+  }
+
+  private List<DeskAction> help() {
+    return List.of(
+        DeskAction.named(Group.HELP, "Keys", () -> KeyList.show(frame, book))
+            .saying("All keys, group by group")
+            .key("F1")
+            .mnemonic('K')
+            .done());
+  }
+
+  private void follow() {
+    workspace
+        .opened()
+        .follow(
+            opened ->
+                frame.setTitle(
+                    opened.map(o -> o.season().sheet().name() + " · Rimebook").orElse("Rimebook")));
+    workspace.opened().watch(opened -> book.refresh());
+    workspace.computed().watch(computed -> book.refresh());
+    workspace.selection().watch(selection -> book.refresh());
+  }
+
+  private void place() {
+    frame.setMinimumSize(new Dimension(Look.px(720), Look.px(480)));
+    Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+    Rectangle first =
+        new Rectangle(0, 0, Math.min(screen.width, 1600), Math.min(screen.height, 1000));
+    Rectangle known =
+        memory
+            .window()
+            .place()
+            .map(p -> new Rectangle(p.x(), p.y(), p.width(), p.height()))
+            .filter(new Rectangle(screen)::intersects)
+            .orElse(first);
+    frame.setBounds(known);
+    if (memory.window().maximised()) {
+      frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
+    }
+  }
+
+  private WindowAdapter leaving(Runnable closed) {
+    return new WindowAdapter() {
+      @Override
+      public void windowClosing(WindowEvent event) {
+        boolean whole = frame.getExtendedState() == JFrame.MAXIMIZED_BOTH;
+        Rectangle r = frame.getBounds();
+        WindowState state = memory.window();
+        memory.window(
+            whole
+                ? state.at(state.place(), true)
+                : state.at(Optional.of(new Place(r.x, r.y, r.width, r.height)), false));
+        memory.flush();
+        writing.shutdown();
+      }
+
+      @Override
+      public void windowClosed(WindowEvent event) {
+        closed.run();
+      }
+    };
+  }
+
+  private static Thread quiet(Runnable work) {
+    Thread thread = new Thread(work, "memory");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

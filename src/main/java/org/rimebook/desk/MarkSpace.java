@@ -1,0 +1,50 @@
+package org.rimebook.desk;
+
+import java.awt.Dimension;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Selection;
+import org.rimebook.desk.model.Workspace;
+
+/** The room of the mark bar. It is kept when there is nothing to mark, so that no strip jumps. */
+final class MarkSpace extends JPanel {
+
+  private static final int HEIGHT = 56;
+
+  private final JLabel hint =
+      new JLabel("Drag over the strips to mark an interval; press F1 for the keys");
+
+  MarkSpace(JComponent bar, Workspace workspace) {
+    super(new MigLayout("insets 4 0 4 0, hidemode 3, gap 0, fillx", "[grow, fill]"));
+    hint.setBorder(BorderFactory.createEmptyBorder(8, 8, 8, 8));
+    hint.setForeground(Look.muted());
+    add(hint, "wrap");
+    add(bar);
+    workspace.selection().follow(selection -> tell(workspace));
+    workspace.draft().watch(draft -> tell(workspace));
+  }
+
+  private void tell(Workspace workspace) {
+    boolean idle =
+        workspace.selection().get().equals(Selection.NONE) && workspace.draft().get().isEmpty();
+    hint.setVisible(idle);
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    Dimension wanted = super.getPreferredSize();
+    return new Dimension(wanted.width, Math.max(Look.px(HEIGHT), wanted.height));
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (hint != null) {
+      hint.setForeground(Look.muted());
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package org.rimebook.desk;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.act.DeskAction;
+import org.rimebook.desk.act.Group;
+import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Drawer;
+import org.rimebook.desk.model.Marking;
+import org.rimebook.desk.model.SeasonKeeper;
+import org.rimebook.desk.model.ViewKeeper;
+import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.page.MarkDesk;
+import org.rimebook.desk.scatter.AgainstPanel;
+import org.rimebook.desk.strip.SeasonOverview;
+import org.rimebook.desk.strip.StripStack;
+import org.rimebook.desk.table.ComparePanel;
+import org.rimebook.desk.table.TotalsTable;
+import org.rimebook.desk.table.WhyPanel;
+import org.rimebook.desk.task.Tasks;
+
+/** One season: strips with their lane and overview, the drawer under them, the side beside them. */
+final class SeasonPane extends JPanel {
+
+  private static final String NOTEBOOK = "notebook";
+  private static final String WHY = "why";
+
+  private final transient Workspace workspace;
+  private final StripStack stack;
+  private final transient MarkDesk marks;
+  private final TotalsTable totals;
+  private final AgainstPanel against;
+  private final ComparePanel compare;
+  private final JPanel drawer = new JPanel(new CardLayout());
+  private final JPanel side = new JPanel(new CardLayout());
+  private final JSplitPane upAndDown;
+  private final JSplitPane sideways;
+
+  SeasonPane(Workspace workspace, SeasonKeeper keeper, Tasks tasks, ViewKeeper views) {
+    super(new BorderLayout());
+    this.workspace = workspace;
+    this.stack = new StripStack(workspace, tasks);
+    Marking marking = new Marking(workspace, keeper);
+    this.marks = new MarkDesk(marking, stack, place -> OptionalInt.empty(), stack);
+    stack.addMouseListener(marks.gesture());
+    stack.addMouseMotionListener(marks.gesture());
+    stack.addOverlay(marks.gesture());
+    this.totals = new TotalsTable(workspace);
+    this.against = new AgainstPanel(workspace, tasks);
+    this.compare = new ComparePanel(workspace, keeper, tasks);
+    drawer.add(totals, Drawer.TOTALS.name());
+    drawer.add(against, Drawer.AGAINST.name());
+    drawer.add(compare, Drawer.COMPARE.name());
+    side.add(marks.page(), NOTEBOOK);
+    side.add(new WhyPanel(workspace, tasks), WHY);
+    upAndDown = split(JSplitPane.VERTICAL_SPLIT, strips(), drawer, 0.6);
+    sideways = split(JSplitPane.HORIZONTAL_SPLIT, upAndDown, side, 0.76);
+    new Dividers(views.dividers()).keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
+    add(sideways);
+    add(new MarkSpace(marks.bar(), workspace), BorderLayout.SOUTH);
+    workspace.drawer().follow(this::show);
+    workspace.asked().follow(asked -> card(side, asked.isPresent() ? WHY : NOTEBOOK));
+  }
+
+  private JPanel strips() {
+    JPanel panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow, fill]"));
+    panel.add(marks.lane());
+    panel.add(stack, "grow, push");
+    panel.add(new SeasonOverview(workspace, stack));
+    panel.setMinimumSize(new Dimension(Look.px(360), Look.px(160)));
+    return panel;
+  }
+
+  private static JSplitPane split(int way, JComponent first, JComponent second, double weight) {
+    JSplitPane pane = new JSplitPane(way, true, first, second);
+    pane.setBorder(null);
+    pane.setResizeWeight(weight);
+    return pane;
+  }
+
+  private void show(Drawer open) {
+    boolean closed = open == Drawer.CLOSED;
+    drawer.setVisible(!closed);
+    if (!closed) {
+      card(drawer, open.name());
+    }
+    upAndDown.revalidate();
+  }
+
+  private static void card(JPanel deck, String name) {
+    ((CardLayout) deck.getLayout()).show(deck, name);
+  }
+
+  StripStack stack() {
+    return stack;
+  }
+
+  List<DeskAction> actions() {
+    List<DeskAction> all = new ArrayList<>();
+    all.addAll(stack.actions());
+    all.addAll(marks.actions());
+    all.addAll(totals.actions());
+    all.addAll(against.actions());
+    all.addAll(compare.actions());
+    all.add(
+        DeskAction.named(Group.VIEW, "Raw against derived", () -> toggle(Drawer.AGAINST))
+            .saying("Opens or closes the scatters under the strips")
+            .key("control D")
+            .mnemonic('R')
+            .when(this::open)
+            .done());
+    all.add(
+        DeskAction.named(Group.TOTALS, "Close explanation", this::closeWhy)
+            .saying("Back to the notebook")
+            .key("shift W")
+            .when(() -> workspace.asked().get().isPresent())
+            .done());
+    return all;
+  }
+
+  private boolean open() {
+    return workspace.opened().get().isPresent();
+  }
+
+  private void toggle(Drawer which) {
+    workspace.drawer().set(workspace.drawer().get() == which ? Drawer.CLOSED : which);
+  }
+
+  private void closeWhy() {
+    workspace.asked().set(Optional.empty());
+  }
+}

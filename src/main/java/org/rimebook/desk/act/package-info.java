@@ -1,0 +1,2 @@
+/** Commands as actions, and the groups they stand in. */
+package org.rimebook.desk.act;

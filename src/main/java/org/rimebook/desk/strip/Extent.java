@@ -1,0 +1,27 @@
+package org.rimebook.desk.strip;
+
+/**
+ * The values from one to another; nothing when the least is above the greatest.
+ *
+ * @param least the least
+ * @param most the greatest
+ */
+record Extent(double least, double most) {
+
+  /** No value. */
+  static final Extent NONE = new Extent(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
+
+  boolean isEmpty() {
+    return least > most;
+  }
+
+  Extent and(Extent other) {
+    return new Extent(Math.min(least, other.least), Math.max(most, other.most));
+  }
+
+  /** With room above and below, at least so much in all. */
+  Extent padded(double share, double atLeast) {
+    double room = Math.max(share * (most - least), (atLeast - (most - least)) / 2);
+    return new Extent(least - room, most + room);
+  }
+}

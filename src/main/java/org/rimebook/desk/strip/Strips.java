@@ -1,0 +1,102 @@
+package org.rimebook.desk.strip;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rimebook.desk.model.Opened;
+import org.rimebook.desk.model.StripSetting;
+import org.rimebook.desk.model.StripSetting.Kind;
+import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.series.SeasonSeries;
+import org.rimebook.desk.task.Tasks;
+
+/**
+ * The strips there are, whichever way they were prepared; told apart from how they lie on screen.
+ */
+final class Strips {
+
+  private final Workspace workspace;
+  private final Runnable changed;
+  private final StripFeed feed;
+  private final Map<Kind, StripPlot> plots = new EnumMap<>(Kind.class);
+  private Optional<SeasonSeries> drawn = Optional.empty();
+
+  Strips(Workspace workspace, Tasks tasks, Runnable changed) {
+    this.workspace = workspace;
+    this.changed = changed;
+    this.feed = new StripFeed(workspace, tasks, this::renew);
+    workspace.catchForm().watch(form -> renew());
+    renew();
+  }
+
+  /** A strip on screen. */
+  record Shown(StripSetting setting, StripPlot plot) {}
+
+  /** The strips on screen, from top to bottom. */
+  List<Shown> shown() {
+    return workspace.strips().get().stream()
+        .filter(setting -> setting.shown() && plots.containsKey(setting.kind()))
+        .map(setting -> new Shown(setting, plots.get(setting.kind())))
+        .toList();
+  }
+
+  /** The season's lines; empty until they are prepared. */
+  Optional<SeasonSeries> series() {
+    return feed.series();
+  }
+
+  /** The catch; empty until it is computed. */
+  Optional<StripFeed.Caught> caught() {
+    return feed.caught();
+  }
+
+  /** Whether the season may have a strip of a kind. */
+  boolean has(Kind kind) {
+    return StripContents.has(feed.series(), kind);
+  }
+
+  /** Changes how a strip stands. */
+  void change(StripSetting changedSetting) {
+    workspace
+        .strips()
+        .set(
+            workspace.strips().get().stream()
+                .map(s -> s.kind() == changedSetting.kind() ? changedSetting : s)
+                .toList());
+  }
+
+  private void renew() {
+    if (feed == null) {
+      return;
+    }
+    Optional<Opened> opened = workspace.opened().get();
+    if (opened.isEmpty() || feed.series().isEmpty()) {
+      plots.clear();
+      drawn = Optional.empty();
+      changed.run();
+      return;
+    }
+    SeasonSeries lines = feed.series().get();
+    if (drawn.filter(d -> d == lines).isEmpty()) {
+      StripContents.lines(lines, opened.get().season().sheet()).forEach(this::put);
+      drawn = feed.series();
+    }
+    feed.caught()
+        .ifPresentOrElse(
+            caught ->
+                put(
+                    Kind.CATCH,
+                    StripContents.caught(caught, caught.from(), workspace.catchForm().get())),
+            () -> plots.remove(Kind.CATCH));
+    changed.run();
+  }
+
+  /** Puts a strip in place of the one before, on the same axis until it fits. */
+  private void put(Kind kind, StripPlot plot) {
+    StripPlot before = plots.put(kind, plot);
+    if (before != null && before.title().equals(plot.title())) {
+      plot.range(before.range());
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package org.rimebook.desk.table;
+
+import java.awt.BorderLayout;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.ShortTime;
+import org.rimebook.desk.model.WhyModel;
+import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.task.Tasks;
+import org.rimebook.season.why.Explanation;
+import org.rimebook.season.why.Line;
+import org.rimebook.season.why.Section;
+import org.rimebook.station.Interval;
+
+/** Why a total is what it is: what it rests on, each part a way to where it comes from. */
+public final class WhyPanel extends JPanel {
+
+  private final Workspace workspace;
+  private final WhyModel model;
+  private final JLabel title = new JLabel();
+  private final Column body =
+      new Column(new MigLayout("insets 0 16 16 16, gap 16 0, wrap 2", "[88!][grow, fill, 0:0]"));
+  private final JScrollPane scroll = new JScrollPane(body);
+  private Optional<Interval> shown = Optional.empty();
+
+  /**
+   * @param workspace where totals are asked about
+   * @param tasks explains away from the event thread
+   */
+  public WhyPanel(Workspace workspace, Tasks tasks) {
+    super(new BorderLayout());
+    this.workspace = workspace;
+    this.model = new WhyModel(workspace, tasks);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    add(head(), BorderLayout.NORTH);
+    add(scroll, BorderLayout.CENTER);
+    getAccessibleContext().setAccessibleName("Why this total");
+    getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "close");
+    getActionMap()
+        .put(
+            "close",
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                close();
+              }
+            });
+    model.explanation().follow(this::show);
+  }
+
+  private JPanel head() {
+    JPanel head = new JPanel(new MigLayout("insets 8 16 8 8, gap 8 0", "[grow, fill, 0:0]8[]8[]"));
+    JButton go = new JButton("Go there");
+    go.setToolTipText("Shows the time of this total in the strips");
+    go.addActionListener(event -> workspace.asked().get().ifPresent(this::go));
+    JButton close = new JButton("Close");
+    close.setToolTipText("Closes this page (Escape)");
+    close.addActionListener(event -> close());
+    JLabel why = new JLabel("Why");
+    why.setForeground(Look.muted());
+    model
+        .explanation()
+        .follow(
+            explanation -> {
+              go.setVisible(explanation.isPresent());
+              close.setVisible(explanation.isPresent());
+            });
+    head.add(why, "wmin 0");
+    head.add(go);
+    head.add(close, "wrap");
+    head.add(title, "spanx, growx, w 0:0:");
+    return head;
+  }
+
+  private void close() {
+    workspace.asked().set(Optional.empty());
+  }
+
+  private void go(Interval span) {
+    workspace.selection().set(workspace.selection().get().only(span));
+    long margin = span.lengthMs();
+    workspace.view().go(new Interval(span.fromMs() - margin, span.toMs() + margin));
+  }
+
+  /** Lays an explanation out; one of the same total anew stays scrolled where it is. */
+  private void show(Optional<Explanation> explanation) {
+    body.removeAll();
+    if (explanation.isEmpty()) {
+      title.setText(" ");
+      body.add(
+          Prose.quiet(
+              "Double-click a total, or press W on it, to see the readings, wires and entries"
+                  + " behind it."),
+          "spanx, growx, wmin 0");
+    } else {
+      lay(explanation.get());
+    }
+    if (!shown.equals(explanation.map(Explanation::interval))) {
+      shown = explanation.map(Explanation::interval);
+      scroll.getVerticalScrollBar().setValue(0);
+    }
+    body.revalidate();
+    body.repaint();
+  }
+
+  private void lay(Explanation explanation) {
+    ShortTime time =
+        new ShortTime(workspace.opened().get().orElseThrow().season().sheet().utcOffset());
+    title.setText(time.span(explanation.interval()));
+    title.setFont(Look.bold(1.15));
+    List<String> wires =
+        workspace.opened().get().orElseThrow().season().sheet().wires().stream()
+            .map(wire -> wire.name())
+            .toList();
+    WhyLine lines = new WhyLine(time, wires, this::ask, this::choose);
+    explanation.sections().forEach(section -> lay(section, lines));
+    lay(explanation.adjusted(), lines);
+  }
+
+  private void lay(Section section, WhyLine lines) {
+    String label = section.label().equals("u") ? "uncertainty" : section.label();
+    boolean first = true;
+    for (Line line : section.lines()) {
+      String gap = first ? "gaptop 10, " : "gaptop 2, ";
+      JLabel name = new JLabel(first ? label : "");
+      name.setForeground(Look.muted());
+      body.add(name, gap + "top");
+      body.add(lines.of(line), gap + "growx, wmin 0");
+      first = false;
+    }
+  }
+
+  private void ask(Interval span) {
+    if (span.lengthMs() <= 24 * 3_600_000L
+        && shown.map(i -> i.lengthMs() >= span.lengthMs()).orElse(false)) {
+      workspace.asked().set(Optional.of(span));
+    }
+    go(span);
+  }
+
+  private void choose(String entry, Interval span) {
+    workspace.selection().set(workspace.selection().get().of(entry, List.of(span)));
+    long margin = Math.max(span.lengthMs(), 3_600_000L);
+    workspace.view().go(new Interval(span.fromMs() - margin, span.toMs() + margin));
+  }
+}

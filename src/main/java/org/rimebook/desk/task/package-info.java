@@ -1,0 +1,2 @@
+/** Long work away from the event thread, with progress and cancel. Knows no view. */
+package org.rimebook.desk.task;

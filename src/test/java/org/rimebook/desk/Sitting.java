@@ -1,0 +1,99 @@
+package org.rimebook.desk;
+
+import java.awt.GraphicsEnvironment;
+import java.awt.event.WindowEvent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.Assumptions;
+import org.rimebook.desk.model.Computed;
+import org.rimebook.desk.model.StateFolder;
+import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.strip.StripStack;
+import org.rimebook.fixture.Copies;
+
+/** The real window with a copy of a sample season, from opening to closing. */
+final class Sitting implements AutoCloseable {
+
+  final Person person = new Person();
+  private final AtomicBoolean closed = new AtomicBoolean();
+  private final MainWindow window;
+
+  private Sitting(Optional<Path> season, int width, int height) {
+    window = Person.see(() -> MainWindow.show(season, () -> closed.set(true)));
+    Person.see(
+        () -> {
+          window.frame().setBounds(0, 0, width, height);
+          window.frame().validate();
+          return null;
+        });
+    person.settle();
+  }
+
+  /**
+   * Opens the window.
+   *
+   * @param season the season folder; empty for the start page
+   * @param memory folder for what the program remembers
+   * @param width width of the window [pixels]
+   * @param height height of the window [pixels]
+   */
+  static Sitting at(Optional<Path> season, Path memory, int width, int height) {
+    Assumptions.assumeFalse(
+        GraphicsEnvironment.isHeadless(), "There is no screen; .ci/run starts a virtual one");
+    System.setProperty(StateFolder.PROPERTY, memory.toString());
+    return new Sitting(season, width, height);
+  }
+
+  /** Opens the window and waits until the season's totals are there. */
+  static Sitting with(Path season, Path memory) {
+    Sitting sitting = at(Optional.of(season), memory, 1280, 800);
+    sitting.waitUntilSettled();
+    return sitting;
+  }
+
+  void waitUntilSettled() {
+    person.waitFor(
+        "totals",
+        () ->
+            workspace()
+                .computed()
+                .get()
+                .filter(c -> c.state() == Computed.State.SETTLED)
+                .isPresent());
+  }
+
+  Workspace workspace() {
+    return window.workspace();
+  }
+
+  JFrame frame() {
+    return window.frame();
+  }
+
+  StripStack stack() {
+    return window.pane().stack();
+  }
+
+  void picture(String name) {
+    person.picture(frame(), name);
+  }
+
+  /** Copies a sample season, so that its notebook can be written in. */
+  static Path copy(String sample, Path into) throws IOException {
+    return Copies.of(Path.of("sample-sets", sample), into.resolve(sample));
+  }
+
+  /** Closes the window as whoever sits before it does. */
+  @Override
+  public void close() {
+    Person.see(
+        () -> {
+          frame().dispatchEvent(new WindowEvent(frame(), WindowEvent.WINDOW_CLOSING));
+          return null;
+        });
+    person.waitFor("the window to close", closed::get);
+  }
+}
