@@ -153,6 +153,17 @@ final class SwitchingSmoother {
       System.arraycopy(state.probability(), 0, weight, 0, S);
     }
 
+    /** Makes the weights a sum of one. */
+    void scale() {
+      double total = 0;
+      for (double w : weight) {
+        total += w;
+      }
+      for (int s = 0; s < S; s++) {
+        weight[s] = Math.max(LEAST_WEIGHT, weight[s] / total);
+      }
+    }
+
     /** Makes one state of this mixture of the states of another, taken with other weights. */
     void mix(int state, Mixture of, double[] share) {
       double w = 0;
@@ -232,18 +243,14 @@ final class SwitchingSmoother {
       misfit[s] = innovation * innovation / (level.variance[s] + noiseMm2[t]);
       best = Math.min(best, misfit[s]);
     }
-    double total = 0;
     for (int s = 0; s < S; s++) {
       double expected = level.variance[s] + noiseMm2[t];
       double k = level.variance[s] / expected;
       level.weight[s] *= StrictMath.exp(0.5 * (best - misfit[s])) / Math.sqrt(expected);
       level.mean[s] += k * (nodes.levelMm()[t] - level.mean[s]);
       level.variance[s] *= 1 - k;
-      total += level.weight[s];
     }
-    for (int s = 0; s < S; s++) {
-      level.weight[s] = Math.max(LEAST_WEIGHT, level.weight[s] / total);
-    }
+    level.scale();
   }
 
   /** What the readings from a node on say of its level, by state; joined with what came before. */
@@ -276,13 +283,16 @@ final class SwitchingSmoother {
       filtered.mean[k] -= step.meanMm()[k];
       filtered.variance[k] += step.varianceMm2()[k];
     }
+    // The reading comes before the mixing: where a long link could have brought any amount, levels
+    // before it by state lie far apart, and their mixture would say nothing of any.
+    update(filtered, t);
     for (int j = 0; j < S; j++) {
       for (int k = 0; k < S; k++) {
         share[k] = filtered.weight[k] * step.to()[j][k];
       }
       mixed.mix(j, filtered, share);
     }
-    update(mixed, t);
+    mixed.scale();
     swap();
   }
 
