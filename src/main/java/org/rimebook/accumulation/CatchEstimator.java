@@ -162,7 +162,7 @@ public final class CatchEstimator {
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
               verdict.varianceFactor(),
-              Math.min(1, verdict.shareLost()));
+              Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare())));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
       return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
     }

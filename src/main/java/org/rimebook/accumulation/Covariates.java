@@ -32,6 +32,15 @@ final class Covariates {
   /** Air is never colder or warmer near the ground [°C]; a sensor that says so is at fault. */
   private static final Range AIR = new Range(-90, 60);
 
+  /**
+   * Temperature at which a depth is right by its certificate [°C]. A sheet doesn't tell it: anything
+   * from a cold workshop to a laboratory, from 0 to 20 °C, whose middle is taken.
+   */
+  private static final double CALIBRATED_C = 10;
+
+  /** Standard uncertainty of that, rectangular (JCGM 100:2008, 4.3.7) [°C]. */
+  static final double CALIBRATED_U_C = 10 / Math.sqrt(3);
+
   /** No wind lasts a minute that is stronger [m/s]. */
   private static final Range WIND = new Range(0, 100);
 
@@ -118,7 +127,7 @@ final class Covariates {
     temperature = true;
   }
 
-  /** Whether the first column is the load times the temperature [mm °C]. */
+  /** Whether the first column is the load times the temperature above that of calibration [mm °C]. */
   boolean hasTemperature() {
     return temperature;
   }
@@ -168,7 +177,7 @@ final class Covariates {
 
   private void addTemperature(double[] celsius) {
     for (int node = 0; node < nodes.size(); node++) {
-      celsius[node] *= nodes.levelMm()[node];
+      celsius[node] = (celsius[node] - CALIBRATED_C) * nodes.levelMm()[node];
     }
     columns.add(celsius);
     temperature = true;

@@ -154,6 +154,15 @@ final class DriftModel {
             .toList());
   }
 
+  /**
+   * Standard uncertainty of all catch together, as a share of it, from not knowing at what
+   * temperature the depths are right.
+   */
+  double calibrationShare() {
+    boolean known = dryHours >= FEWEST && covariates.hasTemperature();
+    return known ? Covariates.CALIBRATED_U_C * Math.hypot(coefficients[0], uncertainties[0]) : 0;
+  }
+
   private Fitted fitted(int term) {
     return new Fitted(coefficients[term], uncertainties[term]);
   }
