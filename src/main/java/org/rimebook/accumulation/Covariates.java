@@ -33,8 +33,8 @@ final class Covariates {
   private static final Range AIR = new Range(-90, 60);
 
   /**
-   * Temperature at which a depth is right by its certificate [°C]. A sheet doesn't tell it: anything
-   * from a cold workshop to a laboratory, from 0 to 20 °C, whose middle is taken.
+   * Temperature at which a depth is right by its certificate [°C]. A sheet doesn't tell it:
+   * anything from a cold workshop to a laboratory, from 0 to 20 °C, whose middle is taken.
    */
   private static final double CALIBRATED_C = 10;
 
@@ -68,7 +68,9 @@ final class Covariates {
     StationSheet sheet = evidence.sheet();
     WireDepths depths = evidence.depths();
     LevelSeries level = evidence.level();
-    covariates.channel(Channel.AIR_TEMPERATURE, AIR, evidence).ifPresent(covariates::addTemperature);
+    covariates
+        .channel(Channel.AIR_TEMPERATURE, AIR, evidence)
+        .ifPresent(covariates::addTemperature);
     covariates.wind = covariates.channel(Channel.WIND_SPEED, WIND, evidence);
     for (int wire = 0; wire + 1 < depths.wires(); wire++) {
       if (covariates.addDeparture(wire, depths, level)) {
@@ -127,7 +129,9 @@ final class Covariates {
     temperature = true;
   }
 
-  /** Whether the first column is the load times the temperature above that of calibration [mm °C]. */
+  /**
+   * Whether the first column is the load times the temperature above that of calibration [mm °C].
+   */
   boolean hasTemperature() {
     return temperature;
   }

@@ -315,9 +315,9 @@ final class SwitchingSmoother {
     for (int k = 0; k < S; k++) {
       joint.add(k, step, StrictMath.exp(0.5 * (best - misfit[k])));
     }
-    wet[t] = joint.wetWeight / joint.end.weight;
-    catchMm[t] = joint.rise / joint.end.weight;
-    gain[t] = joint.shared / joint.end.weight;
+    wet[t] = joint.wetWeight / joint.end.weight();
+    catchMm[t] = joint.rise / joint.end.weight();
+    gain[t] = joint.shared / joint.end.weight();
     levelMm[t] = joint.start.mean();
     levelMm2[t] = joint.start.variance();
     if (t + 2 >= nodes.size() || !joined(t + 1)) {
@@ -369,34 +369,6 @@ final class SwitchingSmoother {
         catchMm[t] = levelMm[t + 1] - levelMm[t];
         wet[t] = 1;
       }
-    }
-  }
-
-  /** A weighted mixture of normal distributions, kept as its first moments. */
-  private static final class Moments {
-    private final double origin;
-    private double weight;
-    private double first;
-    private double second;
-
-    Moments(double origin) {
-      this.origin = origin;
-    }
-
-    void add(double w, double m, double v) {
-      double d = m - origin;
-      weight += w;
-      first += w * d;
-      second += w * (v + d * d);
-    }
-
-    double mean() {
-      return origin + first / weight;
-    }
-
-    double variance() {
-      double d = first / weight;
-      return Math.max(0, second / weight - d * d);
     }
   }
 }
