@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.SwingUtilities;
+import org.rimebook.desk.model.ReadAhead;
 
 /** Opens the workspace. */
 public final class Desk {
@@ -22,9 +23,10 @@ public final class Desk {
     if (GraphicsEnvironment.isHeadless()) {
       return false;
     }
+    Optional<ReadAhead> ahead = season.map(ReadAhead::of);
     CountDownLatch closed = new CountDownLatch(1);
     try {
-      SwingUtilities.invokeAndWait(() -> MainWindow.show(season, closed::countDown));
+      SwingUtilities.invokeAndWait(() -> MainWindow.show(season, ahead, closed::countDown));
       closed.await();
     } catch (InvocationTargetException e) {
       throw new IllegalStateException("The window couldn't be opened", e.getCause());

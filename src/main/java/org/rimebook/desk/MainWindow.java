@@ -13,14 +13,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.look.Icons;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Memory;
 import org.rimebook.desk.model.MemoryFile;
+import org.rimebook.desk.model.Notice;
+import org.rimebook.desk.model.ReadAhead;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.StateFolder;
 import org.rimebook.desk.model.ViewKeeper;
@@ -36,29 +41,32 @@ final class MainWindow {
 
   private static final String START = "start";
   private static final String SEASON = "season";
+  private static final int LOOK_MS = 20;
+  private static final int LOOKS = 250;
 
   private final Workspace workspace = new Workspace();
   private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
   private final Memory memory =
-      new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, workspace.notice()::set);
+      new MemoryFile(StateFolder.here().resolve(MemoryFile.NAME), writing, this::tellLater);
   private final ActionBook book = new ActionBook();
+  private final SwingTasks tasks = new SwingTasks();
+  private final SeasonKeeper keeper;
   private final JFrame frame;
   private final StartScreen start;
   private final SeasonPane pane;
+  private boolean complete;
 
   private MainWindow() {
     new FaultNet(workspace, StateFolder.here().resolve("faults.txt"), Clock.systemUTC()).install();
     Appearance appearance = new Appearance(memory);
     appearance.install();
-    SwingTasks tasks = new SwingTasks();
-    SeasonKeeper keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
+    keeper = new SeasonKeeper(workspace, tasks, Clock.systemUTC());
+    keeper.writer(memory.initials());
     ViewKeeper views = new ViewKeeper(workspace, memory, Clock.systemUTC());
     frame = new JFrame("Rimebook");
     start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
     pane = new SeasonPane(workspace, keeper, tasks, views);
-    SeasonDialogs dialogs = new SeasonDialogs(workspace, keeper, tasks, () -> frame);
     book.add(start.actions());
-    book.add(dialogs.actions());
     book.add(pane.actions());
     book.add(appearance.actions());
     book.add(help());
@@ -66,18 +74,25 @@ final class MainWindow {
     frame.setJMenuBar(book.menus());
     book.bind(frame.getRootPane());
     frame.getRootPane().setTransferHandler(start.dropHandler());
-    frame.setIconImages(Icons.window());
     follow();
   }
 
-  /** Shows the window; to be called on the event thread. */
-  static MainWindow show(Optional<Path> season, Runnable closed) {
+  /**
+   * Shows the window; to be called on the event thread.
+   *
+   * @param season the season to open, if any
+   * @param ahead the same season being read already, if it is
+   * @param closed told when the window is closed
+   */
+  static MainWindow show(Optional<Path> season, Optional<ReadAhead> ahead, Runnable closed) {
     MainWindow window = new MainWindow();
+    ahead.ifPresent(window.keeper::expect);
     window.frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
     window.frame.addWindowListener(window.leaving(closed));
     window.place();
-    window.frame.setVisible(true);
     season.ifPresent(window.start::open);
+    window.frame.setVisible(true);
+    window.completeSoon(season.isPresent());
     return window;
   }
 
@@ -91,6 +106,10 @@ final class MainWindow {
 
   SeasonPane pane() {
     return pane;
+  }
+
+  private void tellLater(Notice notice) {
+    SwingUtilities.invokeLater(() -> workspace.notice().set(notice));
   }
 
   private JPanel content(StatusLine status) {
@@ -116,6 +135,36 @@ final class MainWindow {
             .key("F1")
             .mnemonic('K')
             .done());
+  }
+
+  /** Makes the rest of the window once the first picture is there, or none is on its way. */
+  private void completeSoon(boolean opening) {
+    AtomicInteger looks = new AtomicInteger();
+    Timer look = new Timer(LOOK_MS, null);
+    look.addActionListener(
+        event -> {
+          boolean late = looks.incrementAndGet() > LOOKS;
+          if (!opening || late || pane.stack().isDrawn()) {
+            look.stop();
+            complete();
+          }
+        });
+    look.start();
+  }
+
+  private void complete() {
+    book.add(pane.complete(keeper, tasks));
+    book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());
+    frame.setJMenuBar(book.menus());
+    book.bind(frame.getRootPane());
+    frame.validate();
+    frame.setIconImages(Icons.window());
+    complete = true;
+  }
+
+  /** Whether the whole window is there. */
+  boolean isComplete() {
+    return complete;
   }
 
   private void follow() {
@@ -159,6 +208,7 @@ final class MainWindow {
             whole
                 ? state.at(state.place(), true)
                 : state.at(Optional.of(new Place(r.x, r.y, r.width, r.height)), false));
+        memory.initials(keeper.writer());
         memory.flush();
         writing.shutdown();
       }

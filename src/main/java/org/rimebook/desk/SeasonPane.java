@@ -37,13 +37,11 @@ final class SeasonPane extends JPanel {
   private final transient Workspace workspace;
   private final StripStack stack;
   private final transient MarkDesk marks;
-  private final TotalsTable totals;
-  private final AgainstPanel against;
-  private final ComparePanel compare;
   private final JPanel drawer = new JPanel(new CardLayout());
   private final JPanel side = new JPanel(new CardLayout());
   private final JSplitPane upAndDown;
   private final JSplitPane sideways;
+  private final transient Dividers dividers;
 
   SeasonPane(Workspace workspace, SeasonKeeper keeper, Tasks tasks, ViewKeeper views) {
     super(new BorderLayout());
@@ -54,21 +52,36 @@ final class SeasonPane extends JPanel {
     stack.addMouseListener(marks.gesture());
     stack.addMouseMotionListener(marks.gesture());
     stack.addOverlay(marks.gesture());
-    this.totals = new TotalsTable(workspace);
-    this.against = new AgainstPanel(workspace, tasks);
-    this.compare = new ComparePanel(workspace, keeper, tasks);
+    side.add(marks.page(), NOTEBOOK);
+    upAndDown = split(JSplitPane.VERTICAL_SPLIT, strips(), drawer, 0.6);
+    sideways = split(JSplitPane.HORIZONTAL_SPLIT, upAndDown, side, 0.76);
+    this.dividers = new Dividers(views.dividers());
+    dividers.keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
+    add(sideways);
+    add(new MarkSpace(marks.bar(), workspace), BorderLayout.SOUTH);
+    drawer.setVisible(false);
+  }
+
+  /**
+   * Makes what a first picture needn't wait for: what slides in under the strips, and why.
+   *
+   * @return its commands
+   */
+  List<DeskAction> complete(SeasonKeeper keeper, Tasks tasks) {
+    TotalsTable totals = new TotalsTable(workspace);
+    AgainstPanel against = new AgainstPanel(workspace, tasks);
+    ComparePanel compare = new ComparePanel(workspace, keeper, tasks);
     drawer.add(totals, Drawer.TOTALS.name());
     drawer.add(against, Drawer.AGAINST.name());
     drawer.add(compare, Drawer.COMPARE.name());
-    side.add(marks.page(), NOTEBOOK);
     side.add(new WhyPanel(workspace, tasks), WHY);
-    upAndDown = split(JSplitPane.VERTICAL_SPLIT, strips(), drawer, 0.6);
-    sideways = split(JSplitPane.HORIZONTAL_SPLIT, upAndDown, side, 0.76);
-    new Dividers(views.dividers()).keep("drawer", upAndDown, 0.6).keep("side", sideways, 0.76);
-    add(sideways);
-    add(new MarkSpace(marks.bar(), workspace), BorderLayout.SOUTH);
     workspace.drawer().follow(this::show);
     workspace.asked().follow(asked -> card(side, asked.isPresent() ? WHY : NOTEBOOK));
+    List<DeskAction> all = new ArrayList<>(totals.actions());
+    all.addAll(against.actions());
+    all.addAll(compare.actions());
+    all.addAll(own());
+    return all;
   }
 
   private JPanel strips() {
@@ -93,7 +106,8 @@ final class SeasonPane extends JPanel {
     if (!closed) {
       card(drawer, open.name());
     }
-    upAndDown.revalidate();
+    upAndDown.validate();
+    dividers.place();
   }
 
   private static void card(JPanel deck, String name) {
@@ -108,9 +122,11 @@ final class SeasonPane extends JPanel {
     List<DeskAction> all = new ArrayList<>();
     all.addAll(stack.actions());
     all.addAll(marks.actions());
-    all.addAll(totals.actions());
-    all.addAll(against.actions());
-    all.addAll(compare.actions());
+    return all;
+  }
+
+  private List<DeskAction> own() {
+    List<DeskAction> all = new ArrayList<>();
     all.add(
         DeskAction.named(Group.VIEW, "Raw against derived", () -> toggle(Drawer.AGAINST))
             .saying("Opens or closes the scatters under the strips")

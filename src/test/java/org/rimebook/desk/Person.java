@@ -24,7 +24,7 @@ import javax.swing.SwingUtilities;
 final class Person {
 
   private static final Path SCREENS = Path.of("target", "screens");
-  private static final long PATIENCE_MS = 60_000;
+  private static final long PATIENCE_MS = 30_000;
 
   private final Robot robot;
 

@@ -22,14 +22,14 @@ final class Sitting implements AutoCloseable {
   private final MainWindow window;
 
   private Sitting(Optional<Path> season, int width, int height) {
-    window = Person.see(() -> MainWindow.show(season, () -> closed.set(true)));
+    window = Person.see(() -> MainWindow.show(season, Optional.empty(), () -> closed.set(true)));
     Person.see(
         () -> {
           window.frame().setBounds(0, 0, width, height);
           window.frame().validate();
           return null;
         });
-    person.settle();
+    person.waitFor("the whole window", window::isComplete);
   }
 
   /**
@@ -55,14 +55,18 @@ final class Sitting implements AutoCloseable {
   }
 
   void waitUntilSettled() {
+    waitFor(Computed.State.SETTLED);
+  }
+
+  /** Waits until the totals follow an entry that isn't in the notebook yet. */
+  void waitForForeseen() {
+    waitFor(Computed.State.FORESEEN);
+  }
+
+  private void waitFor(Computed.State state) {
     person.waitFor(
-        "totals",
-        () ->
-            workspace()
-                .computed()
-                .get()
-                .filter(c -> c.state() == Computed.State.SETTLED)
-                .isPresent());
+        "totals, " + state,
+        () -> workspace().computed().get().filter(c -> c.state() == state).isPresent());
   }
 
   Workspace workspace() {

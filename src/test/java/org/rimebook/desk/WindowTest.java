@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.rimebook.desk.model.Computed;
 import org.rimebook.desk.model.Drawer;
 import org.rimebook.fixture.Copies;
 import org.rimebook.notebook.Entry;
@@ -68,15 +67,7 @@ class WindowTest {
         new Point(plots.x + plots.width / 2, y));
     sitting.picture("selected");
     sitting.person.press("B");
-    sitting.person.waitFor(
-        "totals with the entry being made",
-        () ->
-            sitting
-                .workspace()
-                .computed()
-                .get()
-                .filter(c -> c.state() == Computed.State.FORESEEN)
-                .isPresent());
+    sitting.waitForForeseen();
     sitting.picture("marking");
     sitting.person.press("TAB");
     sitting.person.type("rime on the wires");
@@ -93,10 +84,7 @@ class WindowTest {
     Rectangle plots = Person.see(sitting.stack()::plots);
     int y = plots.y + plots.height / 2;
     sitting.person.dragHeld(sitting.stack(), new Point(x, y), new Point(x + 60, y));
-    sitting.person.waitFor(
-        "totals that follow the edge",
-        () ->
-            sitting.workspace().computed().get().orElseThrow().state() == Computed.State.FORESEEN);
+    sitting.waitForForeseen();
     sitting.picture("edge");
     sitting.person.release();
     sitting.waitUntilSettled();

@@ -13,6 +13,12 @@ public interface Memory {
   /** Remembers how the window stands. */
   void window(WindowState state);
 
+  /** Initials of whoever wrote last; empty when nobody did. */
+  String initials();
+
+  /** Remembers whoever wrote. */
+  void initials(String writer);
+
   /** The seasons that were open, the latest first. */
   List<RecentSeason> recent();
 

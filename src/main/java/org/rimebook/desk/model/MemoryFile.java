@@ -100,6 +100,17 @@ public final class MemoryFile implements Memory {
   }
 
   @Override
+  public String initials() {
+    return texts.getOrDefault("initials", "");
+  }
+
+  @Override
+  public void initials(String writer) {
+    texts.put("initials", writer);
+    write.later(texts);
+  }
+
+  @Override
   public List<RecentSeason> recent() {
     return texts.keySet().stream()
         .filter(name -> name.startsWith(SEASON) && name.endsWith("." + OPENED))

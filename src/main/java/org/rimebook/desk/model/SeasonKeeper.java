@@ -5,12 +5,15 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
+import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
 /**
@@ -22,6 +25,7 @@ public final class SeasonKeeper {
   private final Workspace workspace;
   private final Tasks tasks;
   private final StepWriter steps;
+  private final AtomicReference<ReadAhead> ahead = new AtomicReference<>();
   private boolean foreseeing;
   private boolean again;
 
@@ -63,9 +67,21 @@ public final class SeasonKeeper {
     tasks.run(
         Lane.OPEN,
         "Opening " + folder.getFileName(),
-        progress -> SeasonStages.open(folder, progress),
+        progress -> read(folder, progress),
         this::show,
         failed);
+  }
+
+  /** Takes a season that is being read already, when it is the first to be opened. */
+  public void expect(ReadAhead reading) {
+    ahead.set(reading);
+  }
+
+  private Opened read(Path folder, Progress progress) throws InputException, InterruptedException {
+    ReadAhead reading = ahead.getAndSet(null);
+    return reading != null && reading.folder().equals(folder)
+        ? reading.season(progress)
+        : SeasonStages.open(folder, progress);
   }
 
   /** Closes the season; all entries are on disk as they are. */

@@ -108,20 +108,9 @@ public final class Columns {
     pyramid.extremes(from, to, extremes);
     least[column] = extremes.least;
     most[column] = extremes.most;
-    first[column] = -1;
-    last[column] = -1;
-    if (extremes.least <= extremes.most) {
-      int i = from;
-      while (Double.isNaN(series().value(i))) {
-        i++;
-      }
-      first[column] = i;
-      i = to - 1;
-      while (Double.isNaN(series().value(i))) {
-        i--;
-      }
-      last[column] = i;
-    }
+    boolean holds = extremes.least <= extremes.most;
+    first[column] = holds ? pyramid.firstValued(from) : -1;
+    last[column] = holds ? pyramid.lastValued(to) : -1;
   }
 
   /** Columns. */

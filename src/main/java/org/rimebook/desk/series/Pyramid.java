@@ -1,51 +1,82 @@
 package org.rimebook.desk.series;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
 /**
  * The least and the greatest value of a series over blocks of readings, over blocks of blocks, and
- * so on, so that those of any stretch are found without looking at each reading. Takes a sixth of
+ * so on, so that those of any stretch are found without looking at each reading. Takes a fifth of
  * the memory of the values. Immutable when the series is.
  */
 public final class Pyramid {
 
-  private static final int BLOCK = 16;
-  private static final int FACTOR = 4;
+  private static final int BLOCK_SHIFT = 4;
+  private static final int FACTOR_SHIFT = 2;
+  private static final int BLOCK = 1 << BLOCK_SHIFT;
+  private static final int FACTOR = 1 << FACTOR_SHIFT;
 
   private final Series series;
 
   /** By level, and for each block its least value and then its greatest: one place in memory. */
   private final double[][] pairs;
 
+  /** Which readings have a value. */
+  private final BitSet valued;
+
   private Pyramid(Series series) {
     this.series = series;
-    int levels = 0;
-    for (int blocks = series.size() / BLOCK; blocks > 0; blocks /= FACTOR) {
-      levels++;
+    long[] bits = new long[(series.size() + Long.SIZE - 1) / Long.SIZE];
+    List<double[]> levels = new ArrayList<>();
+    double[] level = lowest(series, bits);
+    while (level.length > 0) {
+      levels.add(level);
+      level = above(level);
     }
-    pairs = new double[levels][];
-    int blocks = series.size() / BLOCK;
-    for (int level = 0; level < levels; level++) {
-      pairs[level] = new double[2 * blocks];
-      blocks /= FACTOR;
-    }
+    pairs = levels.toArray(double[][]::new);
+    valued = BitSet.valueOf(bits);
   }
 
   /** Builds the pyramid of a series, looking at each reading once. */
   public static Pyramid of(Series series) {
-    Pyramid pyramid = new Pyramid(series);
-    Extremes in = new Extremes();
-    for (int level = 0; level < pyramid.pairs.length; level++) {
-      for (int block = 0; block < pyramid.pairs[level].length / 2; block++) {
-        in.clear();
-        if (level == 0) {
-          pyramid.readings(block * BLOCK, (block + 1) * BLOCK, in);
-        } else {
-          pyramid.blocks(level - 1, block * FACTOR, (block + 1) * FACTOR, in);
-        }
-        pyramid.pairs[level][2 * block] = in.least;
-        pyramid.pairs[level][2 * block + 1] = in.most;
+    return new Pyramid(series);
+  }
+
+  private static double[] lowest(Series series, long[] bits) {
+    int size = series.size();
+    double[] level = new double[2 * (size / BLOCK)];
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < size; i++) {
+      double value = series.value(i);
+      if (!Double.isNaN(value)) {
+        bits[i / Long.SIZE] |= 1L << i;
+        least = Math.min(least, value);
+        most = Math.max(most, value);
+      }
+      if (i % BLOCK == BLOCK - 1) {
+        level[i / BLOCK * 2] = least;
+        level[i / BLOCK * 2 + 1] = most;
+        least = Double.POSITIVE_INFINITY;
+        most = Double.NEGATIVE_INFINITY;
       }
     }
-    return pyramid;
+    return level;
+  }
+
+  private static double[] above(double[] below) {
+    double[] level = new double[below.length / (2 * FACTOR) * 2];
+    for (int at = 0; at < level.length; at += 2) {
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int from = at * FACTOR; from < (at + 2) * FACTOR; from += 2) {
+        least = Math.min(least, below[from]);
+        most = Math.max(most, below[from + 1]);
+      }
+      level[at] = least;
+      level[at + 1] = most;
+    }
+    return level;
   }
 
   /** The series. */
@@ -53,27 +84,83 @@ public final class Pyramid {
     return series;
   }
 
-  /** The least and the greatest value of some readings, found from blocks where they are whole. */
+  /** The first reading from an index on that has a value; -1 when none has. */
+  int firstValued(int fromIndex) {
+    return valued.nextSetBit(fromIndex);
+  }
+
+  /** The last reading before an index that has a value; -1 when none has. */
+  int lastValued(int toIndex) {
+    return valued.previousSetBit(toIndex - 1);
+  }
+
+  /**
+   * The least and the greatest value of some readings. Looks first at the largest blocks that are
+   * whole inside, then outwards at smaller ones, and no further at an end where the block that
+   * holds it has nothing beyond what was found: of most columns no reading need be looked at, which
+   * saves the memory most reads.
+   */
   void extremes(int fromIndex, int toIndex, Extremes in) {
     in.clear();
-    int from = Math.min(toIndex, up(fromIndex, BLOCK));
-    int to = Math.max(from, down(toIndex, BLOCK));
-    readings(fromIndex, from, in);
-    readings(to, toIndex, in);
-    from /= BLOCK;
-    to /= BLOCK;
-    for (int level = 0; from < to; level++) {
-      if (level == pairs.length - 1) {
-        blocks(level, from, to, in);
+    int level = largestInside(fromIndex, toIndex);
+    if (level < 0) {
+      readings(fromIndex, toIndex, in);
+      return;
+    }
+    int from = up(fromIndex, level);
+    int to = toIndex >> shift(level);
+    blocks(level, from, to, in);
+    before(level, from, fromIndex, in);
+    after(level, to, toIndex, in);
+  }
+
+  /** The level of the largest blocks of which one is whole among some readings; -1 for none. */
+  private int largestInside(int fromIndex, int toIndex) {
+    int level = pairs.length - 1;
+    while (level >= 0 && up(fromIndex, level) >= toIndex >> shift(level)) {
+      level--;
+    }
+    return level;
+  }
+
+  /** Looks at the readings from an index on that lie before a block. */
+  private void before(int largest, int block, int fromIndex, Extremes in) {
+    int to = block;
+    for (int level = largest; to << shift(level) > fromIndex; level--) {
+      if (nothingBeyond(level, to - 1, in)) {
         return;
       }
-      int inner = Math.min(to, up(from, FACTOR));
-      int outer = Math.max(inner, down(to, FACTOR));
-      blocks(level, from, inner, in);
-      blocks(level, outer, to, in);
-      from = inner / FACTOR;
-      to = outer / FACTOR;
+      if (level == 0) {
+        readings(fromIndex, to * BLOCK, in);
+        return;
+      }
+      int from = up(fromIndex, level - 1);
+      blocks(level - 1, from, to * FACTOR, in);
+      to = from;
     }
+  }
+
+  /** Looks at the readings up to an index that lie in a block and after it. */
+  private void after(int largest, int block, int toIndex, Extremes in) {
+    int from = block;
+    for (int level = largest; from << shift(level) < toIndex; level--) {
+      if (nothingBeyond(level, from, in)) {
+        return;
+      }
+      if (level == 0) {
+        readings(from * BLOCK, toIndex, in);
+        return;
+      }
+      int to = toIndex >> shift(level - 1);
+      blocks(level - 1, from * FACTOR, to, in);
+      from = to;
+    }
+  }
+
+  /** Whether a block is known and has no value beyond those found. */
+  private boolean nothingBeyond(int level, int block, Extremes in) {
+    double[] of = pairs[level];
+    return 2 * block < of.length && of[2 * block] >= in.least && of[2 * block + 1] <= in.most;
   }
 
   private void readings(int from, int to, Extremes in) {
@@ -100,12 +187,14 @@ public final class Pyramid {
     }
   }
 
-  private static int up(int index, int multiple) {
-    return (index + multiple - 1) / multiple * multiple;
+  /** The first block of a level that starts at a reading or after it. */
+  private static int up(int index, int level) {
+    return (index + (1 << shift(level)) - 1) >> shift(level);
   }
 
-  private static int down(int index, int multiple) {
-    return index / multiple * multiple;
+  /** The power of two of the readings in a block of a level. */
+  private static int shift(int level) {
+    return BLOCK_SHIFT + FACTOR_SHIFT * level;
   }
 
   /** The least and the greatest of some values; the least is above the greatest when none is. */

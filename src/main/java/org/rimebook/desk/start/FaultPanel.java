@@ -40,10 +40,9 @@ public final class FaultPanel extends JPanel {
     add(title);
     add(count);
     add(Sheet.scrolling(list), "grow, hmin 0");
-    add(again, "split 4, grow 0");
-    add(another, "grow 0");
-    add(copy, "grow 0");
-    add(back, "grow 0");
+    JPanel ways = new JPanel(new MigLayout("insets 0, gapx 8"));
+    List.of(again, another, copy, back).forEach(ways::add);
+    add(ways);
     again.setMnemonic('T');
     another.setMnemonic('O');
     copy.setMnemonic('C');

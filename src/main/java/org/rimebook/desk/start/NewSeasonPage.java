@@ -68,44 +68,40 @@ final class NewSeasonPage extends JPanel {
     JPanel foot =
         new JPanel(
             new MigLayout("insets 8 24 16 24, gapx 8", "[][grow, fill, 80::]16[][][]", "[][]"));
-    JButton choose = new JButton("Change folder…");
-    JButton draft = new JButton("Keep as a draft");
-    JButton cancel = new JButton("Cancel");
-    choose.setMnemonic('F');
-    draft.setMnemonic('K');
-    cancel.setMnemonic('C');
-    make.setMnemonic('M');
+    JButton choose = button("Change folder…", 'F', () -> chooseFolder(asking));
+    JButton cancel = button("Cancel", 'C', asking.cancel());
+    Runnable making = () -> asking.make().accept(season.draft().get());
+    JButton draft = button("Keep as a draft", 'K', making);
     draft.setToolTipText("Makes the folder with a station sheet that marks what is left to enter");
-    choose.addActionListener(
-        event ->
-            season
-                .draft()
-                .set(
-                    season
-                        .draft()
-                        .get()
-                        .into(asking.folder().apply(season.draft().get().folder()))));
-    draft.addActionListener(event -> asking.make().accept(season.draft().get()));
-    make.addActionListener(event -> asking.make().accept(season.draft().get()));
-    cancel.addActionListener(event -> asking.cancel().run());
-    boolean copies = !season.draft().get().source().copies().isEmpty();
+    make.setMnemonic('M');
+    make.addActionListener(event -> making.run());
+    boolean copies = !first.source().copies().isEmpty();
     foot.add(
         Words.label(
             copies ? "The files are copied into" : "The station sheet is written into",
             () -> Look.text(1),
             Look::muted));
     foot.add(folder, "wmin 0");
-    if (copies) {
-      foot.add(choose, "span, right, grow 0, wrap");
-    } else {
-      foot.add(new JLabel(), "span, wrap");
-    }
+    choose.setVisible(copies);
+    foot.add(choose, "span, right, grow 0, wrap");
     left.getAccessibleContext().setAccessibleName("What is left to do");
     foot.add(left, "span 2, growx, wmin 0, gaptop 8");
     foot.add(cancel, "gaptop 8");
     foot.add(draft, "gaptop 8");
     foot.add(make, "gaptop 8");
     return foot;
+  }
+
+  private void chooseFolder(Asking asking) {
+    SeasonDraft now = season.draft().get();
+    season.draft().set(now.into(asking.folder().apply(now.folder())));
+  }
+
+  private static JButton button(String words, char mnemonic, Runnable deed) {
+    JButton button = new JButton(words);
+    button.setMnemonic(mnemonic);
+    button.addActionListener(event -> deed.run());
+    return button;
   }
 
   private void say(DraftCheck check) {

@@ -86,8 +86,11 @@ final class StartPage extends JPanel {
     side.setOpaque(false);
     side.add(Words.label("Recent seasons", () -> Look.bold(1.4), Look::ink));
     side.add(recentPlace);
-    side.add(forget, "split 2, grow 0");
-    side.add(back, "grow 0");
+    JPanel ways = new JPanel(new MigLayout("insets 0, gapx 8, hidemode 3"));
+    ways.setOpaque(false);
+    ways.add(back);
+    ways.add(forget);
+    side.add(ways);
     return side;
   }
 

@@ -81,18 +81,7 @@ public final class StartScreen extends JPanel {
             .key("control N")
             .mnemonic('N')
             .done();
-    start =
-        new StartPage(
-            new StartPage.Asking(
-                season -> open(season.folder()),
-                season -> {
-                  memory.forget(season.folder());
-                  look();
-                },
-                this::openSample,
-                this::chooseSamples,
-                this::leave),
-            List.of(open, begin));
+    start = new StartPage(asking(), List.of(open, begin));
     opening = new OpeningPanel(tasks, this::cancel);
     fault = new FaultPanel(this::chooseSeason, this::leave);
     add(start, Card.START.name());
@@ -100,6 +89,18 @@ public final class StartScreen extends JPanel {
     add(fault, Card.FAULT.name());
     start.samplesIn(samples);
     workspace.opened().follow(opened -> turn(opened.isPresent()));
+  }
+
+  private StartPage.Asking asking() {
+    return new StartPage.Asking(
+        season -> open(season.folder()),
+        season -> {
+          memory.forget(season.folder());
+          look();
+        },
+        this::openSample,
+        this::chooseSamples,
+        this::leave);
   }
 
   /** Whether it is to be seen now, instead of the season. */

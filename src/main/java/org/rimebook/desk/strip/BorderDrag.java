@@ -20,11 +20,10 @@ final class BorderDrag implements StackNavigation.Drag {
    */
   BorderDrag(StripStack stack, int border, int fromY) {
     this.strips = stack.strips();
-    this.above = strips.shown().get(border).setting();
-    this.below = strips.shown().get(border + 1).setting();
+    this.above = stack.shown().get(border).setting();
+    this.below = stack.shown().get(border + 1).setting();
     int heights = stack.layoutNow().strips().stream().mapToInt(r -> r.height).sum();
-    this.shareAPixel =
-        strips.shown().stream().mapToDouble(s -> s.setting().share()).sum() / heights;
+    this.shareAPixel = stack.shown().stream().mapToDouble(s -> s.setting().share()).sum() / heights;
     this.fromY = fromY;
   }
 

@@ -53,7 +53,7 @@ final class BoxDrag implements StackNavigation.Drag {
     StackLayout layout = stack.layoutNow();
     int strip = layout.stripAt(from.y);
     Rectangle area = layout.strips().get(strip);
-    Strips.Shown shown = stack.strips().shown().get(strip);
+    Strips.Shown shown = stack.shown().get(strip);
     Extent range = shown.plot().range();
     Rectangle box = box();
     double aPixel = (range.most() - range.least()) / area.height;

@@ -69,26 +69,27 @@ final class CurveContent implements Content {
   }
 
   private Path2D band(Canvas canvas) {
-    Path2D.Double band = new Path2D.Double();
     int width = canvas.plot().width;
-    for (int column = 0; column <= width; column += BAND_STEP) {
-      edge(band, canvas, column, 1);
+    int points = (width + BAND_STEP - 1) / BAND_STEP + 1;
+    int[] column = new int[points];
+    double[] mm = new double[points];
+    double[] byMm = new double[points];
+    for (int point = 0; point < points; point++) {
+      column[point] = Math.min(width, point * BAND_STEP);
+      long atMs = visible.fromMs() + visible.lengthMs() * column[point] / width;
+      mm[point] = curve.sumMm(atMs);
+      byMm[point] = curve.uncertaintyMm(atMs);
     }
-    for (int column = width; column >= 0; column -= BAND_STEP) {
-      edge(band, canvas, column, -1);
+    Path2D.Double band = new Path2D.Double(Path2D.WIND_NON_ZERO, 2 * points + 1);
+    band.moveTo(canvas.plot().x, canvas.y(mm[0] + byMm[0]));
+    for (int point = 1; point < points; point++) {
+      band.lineTo(canvas.plot().x + column[point], canvas.y(mm[point] + byMm[point]));
+    }
+    for (int point = points - 1; point >= 0; point--) {
+      band.lineTo(canvas.plot().x + column[point], canvas.y(mm[point] - byMm[point]));
     }
     band.closePath();
     return band;
-  }
-
-  private void edge(Path2D.Double band, Canvas canvas, int column, int side) {
-    long atMs = visible.fromMs() + visible.lengthMs() * column / canvas.plot().width;
-    double y = canvas.y(curve.sumMm(atMs) + side * curve.uncertaintyMm(atMs));
-    if (band.getCurrentPoint() == null) {
-      band.moveTo(canvas.plot().x + column, y);
-    } else {
-      band.lineTo(canvas.plot().x + column, y);
-    }
   }
 
   private void boxes(Graphics2D graphics, Canvas canvas) {
@@ -101,15 +102,26 @@ final class CurveContent implements Content {
             10,
             new float[] {dash, dash},
             0));
-    int from = Math.max(0, columns.firstIndex() - 1);
-    for (int i = from; i < Math.min(columns.endIndex(), curve.size() - 1); i++) {
-      double left = canvas.x(curve.timeMs(i));
-      double right = canvas.x(curve.timeMs(i + 1));
-      if (curve.timingUnknown(i) && right - left >= canvas.thick(4)) {
-        double top = canvas.y(curve.value(i + 1));
-        graphics.draw(
-            new Rectangle2D.Double(left, top, right - left, canvas.y(curve.value(i)) - top));
+    box(graphics, canvas, columns.firstIndex() - 1);
+    for (int column = 0; column < columns.width(); column++) {
+      // A box that is seen spans several columns: no edge of a piece falls in the one after.
+      boolean wide = column + 1 == columns.width() || !columns.holds(column + 1);
+      if (wide && columns.holds(column)) {
+        box(graphics, canvas, columns.last(column));
       }
+    }
+  }
+
+  private void box(Graphics2D graphics, Canvas canvas, int piece) {
+    if (piece < 0 || piece >= curve.size() - 1 || !curve.timingUnknown(piece)) {
+      return;
+    }
+    double left = canvas.x(curve.timeMs(piece));
+    double right = canvas.x(curve.timeMs(piece + 1));
+    if (right - left >= canvas.thick(4)) {
+      double top = canvas.y(curve.value(piece + 1));
+      graphics.draw(
+          new Rectangle2D.Double(left, top, right - left, canvas.y(curve.value(piece)) - top));
     }
   }
 

@@ -14,6 +14,9 @@ import org.rimebook.desk.look.Look;
  */
 record StackLayout(Rectangle plots, List<Rectangle> strips) {
 
+  /** A lower strip can't be read, at 100 %. */
+  private static final int LEAST = 32;
+
   /** Room for figures left of the plots. */
   static int left() {
     return Look.px(56);
@@ -32,6 +35,11 @@ record StackLayout(Rectangle plots, List<Rectangle> strips) {
   /** Between two strips. */
   static int between() {
     return Look.px(8);
+  }
+
+  /** Whether every strip gets a height at which it can be read. */
+  static boolean fits(Dimension size, List<Double> shares) {
+    return of(size, shares).strips().stream().allMatch(strip -> strip.height >= Look.px(LEAST));
   }
 
   /** Shares the height of a component among strips. */

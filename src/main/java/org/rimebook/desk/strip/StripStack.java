@@ -10,6 +10,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -39,6 +40,7 @@ public final class StripStack extends JComponent implements StackGeometry {
   private final transient List<Runnable> contentListeners = new CopyOnWriteArrayList<>();
   private final transient StackNavigation navigation;
   private final transient StackActions actions;
+  private boolean drawn;
   private final GoTo goTo;
   private final StripsPanel stripsPanel;
 
@@ -75,6 +77,11 @@ public final class StripStack extends JComponent implements StackGeometry {
   /** Told whenever instants or strips lie elsewhere than before. */
   public void addGeometryListener(Runnable listener) {
     listeners.add(listener);
+  }
+
+  /** Whether lines of the open season are on screen. */
+  public boolean isDrawn() {
+    return drawn;
   }
 
   /** The commands of the strips. */
@@ -151,8 +158,12 @@ public final class StripStack extends JComponent implements StackGeometry {
 
   /** Where the strips lie now. */
   StackLayout layoutNow() {
-    return StackLayout.of(
-        getSize(), strips.shown().stream().map(s -> s.setting().share()).toList());
+    return StackLayout.of(getSize(), shown().stream().map(s -> s.setting().share()).toList());
+  }
+
+  /** The strips on screen, from top to bottom. */
+  List<Strips.Shown> shown() {
+    return strips.fitting(shares -> StackLayout.fits(getSize(), shares));
   }
 
   /** The field to go to a date. */
@@ -176,7 +187,7 @@ public final class StripStack extends JComponent implements StackGeometry {
 
   /** Readings at an instant, a list for each strip on screen. */
   List<List<Content.Reading>> readingsAt(long epochMs) {
-    return strips.shown().stream().map(s -> s.plot().content().at(epochMs)).toList();
+    return shown().stream().map(s -> s.plot().content().at(epochMs)).toList();
   }
 
   /** Station time. */
@@ -204,13 +215,15 @@ public final class StripStack extends JComponent implements StackGeometry {
   protected void paintComponent(Graphics graphics) {
     Graphics2D onto = (Graphics2D) graphics.create();
     try {
-      List<Strips.Shown> shown = strips.shown();
+      List<Strips.Shown> shown = shown();
       if (shown.isEmpty()) {
+        drawn = false;
         empty(onto);
         return;
       }
       StackLayout layout = layoutNow();
       picture.paint(onto, this, drawing -> draw(drawing, shown, layout));
+      drawn = true;
       selection(onto, layout);
       for (Overlay overlay : overlays) {
         overlay.paint(onto, this);
@@ -242,6 +255,28 @@ public final class StripStack extends JComponent implements StackGeometry {
       labels.paint(graphics, area, plot, emphasis);
     }
     ruler.paint(graphics);
+    unseen(graphics, shown, layout.plots());
+  }
+
+  /** Names the strips there is no room for. */
+  private void unseen(Graphics2D graphics, List<Strips.Shown> shown, Rectangle plots) {
+    List<String> names =
+        strips.shown().stream()
+            .filter(strip -> !shown.contains(strip))
+            .map(strip -> strip.setting().kind().words().toLowerCase(Locale.ROOT))
+            .toList();
+    if (!names.isEmpty()) {
+      String words = "no room for " + String.join(", ", names);
+      graphics.setFont(Look.text(0.9));
+      int width = graphics.getFontMetrics().stringWidth(words) + Look.px(8);
+      int height = graphics.getFontMetrics().getHeight();
+      int left = plots.x + plots.width - width;
+      int top = plots.y + plots.height - height;
+      graphics.setColor(Look.faint(Look.paper(), 0.85));
+      graphics.fillRect(left, top, width, height);
+      graphics.setColor(Look.muted());
+      graphics.drawString(words, left + Look.px(4), top + graphics.getFontMetrics().getAscent());
+    }
   }
 
   private Emphasis emphasis() {

@@ -1,9 +1,11 @@
 package org.rimebook.desk.strip;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.StripSetting;
 import org.rimebook.desk.model.StripSetting.Kind;
@@ -33,7 +35,25 @@ final class Strips {
   /** A strip on screen. */
   record Shown(StripSetting setting, StripPlot plot) {}
 
-  /** The strips on screen, from top to bottom. */
+  /**
+   * The strips there is room for, from top to bottom. When there isn't room for all, those with the
+   * smallest share give way first, of equal ones the lowest.
+   *
+   * @param fits whether strips of these shares can be read
+   */
+  List<Shown> fitting(Predicate<List<Double>> fits) {
+    List<Shown> left = new ArrayList<>(shown());
+    while (left.size() > 1 && !fits.test(left.stream().map(s -> s.setting().share()).toList())) {
+      int least = left.size() - 1;
+      for (int i = least; i >= 0; i--) {
+        least = left.get(i).setting().share() < left.get(least).setting().share() ? i : least;
+      }
+      left.remove(least);
+    }
+    return left;
+  }
+
+  /** The strips that are to be on screen, from top to bottom, whether there is room or not. */
   List<Shown> shown() {
     return workspace.strips().get().stream()
         .filter(setting -> setting.shown() && plots.containsKey(setting.kind()))

@@ -122,27 +122,39 @@ final class TracePainter {
     Series series = columns.series();
     int thick = canvas.thick(LINE);
     graphics.setStroke(new BasicStroke(thick));
+    int shift = (thick - 1) / 2;
     int before = -1;
-    int left = canvas.plot().x;
+    int topBefore = 0;
+    int bottomBefore = 0;
     for (int column = 0; column < columns.width(); column++) {
       if (!columns.holds(column)) {
         continue;
       }
       int top = canvas.row(columns.most(column));
       int bottom = canvas.row(columns.least(column));
+      int least = bottom;
+      int most = top;
       if (before >= 0 && columns.joined(column)) {
-        int from = canvas.row(series.value(columns.last(before)));
-        if (before == column - 1) {
+        if (before < column - 1) {
+          bridge(columns, before, column);
+        } else if (topBefore < top || bottomBefore > bottom) {
+          int from = canvas.row(series.value(columns.last(before)));
           top = Math.min(top, from);
           bottom = Math.max(bottom, from);
-        } else {
-          int to = canvas.row(series.value(columns.first(column)));
-          graphics.drawLine(left + before, from, left + column, to);
         }
       }
-      int shift = (thick - 1) / 2;
-      graphics.fillRect(left + column - shift, top - shift, thick, bottom - top + thick);
+      int x = canvas.plot().x + column - shift;
+      graphics.fillRect(x, top - shift, thick, bottom - top + thick);
       before = column;
+      topBefore = most;
+      bottomBefore = least;
     }
+  }
+
+  private void bridge(Columns columns, int before, int column) {
+    int left = canvas.plot().x;
+    int from = canvas.row(columns.series().value(columns.last(before)));
+    int to = canvas.row(columns.series().value(columns.first(column)));
+    graphics.drawLine(left + before, from, left + column, to);
   }
 }

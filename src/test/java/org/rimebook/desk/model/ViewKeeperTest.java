@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rimebook.fixture.AtOnce;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;

@@ -15,9 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
-import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.BeforeEach;
@@ -27,7 +24,7 @@ import org.rimebook.desk.model.Computed;
 import org.rimebook.desk.model.Drawer;
 import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.Workspace;
-import org.rimebook.desk.task.Tasks;
+import org.rimebook.fixture.AtOnce;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.notebook.Entry;
 import org.rimebook.season.SeasonDepths;
@@ -44,34 +41,6 @@ class AgainstPanelTest {
   @BeforeEach
   void dress() throws Exception {
     EventQueue.invokeAndWait(() -> Theme.install(Theme.LIGHT));
-  }
-
-  private static final class AtOnce implements Tasks {
-    @Override
-    public <T> void run(
-        Lane lane,
-        String name,
-        Work<T> work,
-        Consumer<? super T> done,
-        Consumer<Throwable> failed) {
-      FutureTask<T> task = new FutureTask<>(() -> work.run(Progress.NONE));
-      task.run();
-      try {
-        done.accept(task.get());
-      } catch (InterruptedException | ExecutionException e) {
-        throw new AssertionError(e);
-      }
-    }
-
-    @Override
-    public void cancel(Lane lane) {
-      // nothing runs on
-    }
-
-    @Override
-    public void watch(Consumer<Running> watcher) {
-      // nothing is told
-    }
   }
 
   private interface Doing {

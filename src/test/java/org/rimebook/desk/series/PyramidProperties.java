@@ -16,7 +16,10 @@ class PyramidProperties {
 
   private static final long JOIN_MS = 5_000;
 
-  /** Readings a few seconds apart with holes in time and readings without a value. */
+  /**
+   * Readings a few seconds apart with holes in time and readings without a value, that wander
+   * smoothly, with noise about as large, or with much more of it.
+   */
   private record Made(long[] times, double[] values) implements Series {
 
     static Made of(long seed, int size) {
@@ -25,11 +28,14 @@ class PyramidProperties {
       double[] values = new double[size];
       long at = 1_000_000;
       boolean silent = false;
+      double level = 0;
+      double noise = random.nextInt(3) * 50;
       for (int i = 0; i < size; i++) {
         at += 1 + random.nextInt(4_000) + (random.nextInt(40) == 0 ? 200_000 : 0);
         silent = random.nextInt(30) == 0 ? !silent : silent;
         times[i] = at;
-        values[i] = silent ? Double.NaN : Math.rint(100 * random.nextGaussian());
+        level += random.nextGaussian();
+        values[i] = silent ? Double.NaN : Math.rint(level + noise * random.nextGaussian());
       }
       return new Made(times, values);
     }
@@ -58,10 +64,10 @@ class PyramidProperties {
   @Property
   void everyColumnHoldsTheFirstLeastGreatestAndLastOfItsReadings(
       @ForAll long seed,
-      @ForAll @IntRange(max = 700) int size,
+      @ForAll @IntRange(max = 3000) int size,
       @ForAll @IntRange(min = 1, max = 90) int width,
-      @ForAll @LongRange(min = 0, max = 4_000_000) long fromMs,
-      @ForAll @LongRange(min = 1, max = 4_000_000) long lengthMs) {
+      @ForAll @LongRange(min = 0, max = 9_000_000) long fromMs,
+      @ForAll @LongRange(min = 1, max = 20_000_000) long lengthMs) {
     Made series = Made.of(seed, size);
     Interval stretch = new Interval(fromMs, fromMs + lengthMs);
     Columns columns = new Columns(Pyramid.of(series));

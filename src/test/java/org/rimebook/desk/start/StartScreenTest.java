@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.look.Theme;
-import org.rimebook.desk.model.AtOnce;
 import org.rimebook.desk.model.LoggerFile;
 import org.rimebook.desk.model.MemoryFile;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.SeasonMaker;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.task.Tasks;
+import org.rimebook.fixture.AtOnce;
 import org.rimebook.station.Progress;
 
 class StartScreenTest {

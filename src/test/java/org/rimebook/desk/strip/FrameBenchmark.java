@@ -19,6 +19,7 @@ import org.rimebook.desk.look.Theme;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.fixture.AtOnce;
 import org.rimebook.station.Interval;
 
 /**
@@ -49,9 +50,9 @@ public final class FrameBenchmark {
 
   private FrameBenchmark(Path folder, StringBuilder table) {
     this.table = table;
-    stack = new StripStack(workspace, new InlineTasks());
+    stack = new StripStack(workspace, new AtOnce());
     stack.setSize(WIDTH, HEIGHT);
-    new SeasonKeeper(workspace, new InlineTasks(), Clock.systemUTC()).open(folder);
+    new SeasonKeeper(workspace, new AtOnce(), Clock.systemUTC()).open(folder);
     workspace
         .strips()
         .set(

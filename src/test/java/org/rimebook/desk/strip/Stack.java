@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
@@ -21,6 +22,7 @@ import org.rimebook.desk.model.Computed;
 import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.fixture.AtOnce;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.totals.Resolution;
@@ -36,7 +38,7 @@ final class Stack {
   private final BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
 
   private Stack() {
-    strips = new StripStack(workspace, new InlineTasks());
+    strips = new StripStack(workspace, new AtOnce());
     strips.setSize(WIDTH, HEIGHT);
     strips.doLayout();
   }
@@ -119,7 +121,7 @@ final class Stack {
   void act(String name) {
     DeskAction action =
         strips.actions().stream().filter(a -> a.name().equals(name)).findFirst().orElseThrow();
-    action.actionPerformed(null);
+    action.actionPerformed(new ActionEvent(strips, ActionEvent.ACTION_PERFORMED, name));
     paint();
   }
 
