@@ -107,7 +107,8 @@ public final class CatchEstimator {
    * where it is dry.
    */
   private CatchBasis basis() {
-    double[] noise = NodeNoise.varianceMm2(nodes);
+    NodeNoise.Judged judged = NodeNoise.judge(nodes, covariates.windMs());
+    double[] noise = judged.varianceMm2();
     // Most of a season is dry: before it is known where, all of it tells how noise averages out.
     double before = NoiseCorrelation.factor(nodes, noise, new double[noise.length]);
     double[] raised = Arrays.stream(noise).map(v -> v * before).toArray();
@@ -116,7 +117,7 @@ public final class CatchEstimator {
     for (int round = 0; round < ROUNDS; round++) {
       rounds.next(progress.part(0.3 + 0.2 * round, 0.5 + 0.2 * round));
     }
-    return new CatchBasis(nodes, noise, covariates, rounds.model, rounds.wet, rounds.fit());
+    return new CatchBasis(nodes, judged, covariates, rounds.model, rounds.wet, rounds.fit());
   }
 
   /** Noise and drift as they are learnt, round by round. */
@@ -153,9 +154,6 @@ public final class CatchEstimator {
       WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
       Rehearsal.Verdict verdict =
           Rehearsal.of(corrected, smoothing, caught.caughtMm(), progress.part(0.75, 0.95));
-      // Anything between none and twice as much may have evaporated: rectangular, JCGM 100 4.3.7.
-      double caughtMm = Math.max(1e-9, Arrays.stream(caught.caughtMm()).sum());
-      double evaporated = model.wetDoubtMm(wet) / caughtMm / Math.sqrt(3);
       Learnt learnt =
           new Learnt(
               Math.sqrt(Robust.medianInPlace(noise.clone(), noise.length)),
@@ -164,9 +162,9 @@ public final class CatchEstimator {
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
               verdict.varianceFactor(),
-              Math.min(1, Math.hypot(verdict.shareLost(), evaporated)));
+              Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare())));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
-      return new Fit(corrected, smoothing, caught, learnt, judgement);
+      return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
     }
   }
 
@@ -178,19 +176,25 @@ public final class CatchEstimator {
    * @param caught what fell
    * @param learnt what was learnt on the way
    * @param judgement noise and drift as judged at each time
+   * @param wetDoubtMm by link: how much more or less than taken may have evaporated while it fell
+   *     [mm]
    */
   record Fit(
       LevelNodes corrected,
       Smoothing smoothing,
       WetSpells.Catch caught,
       Learnt learnt,
-      LevelJudgement judgement) {
+      LevelJudgement judgement,
+      double[] wetDoubtMm) {
     CatchSeries.Ends ends(int link) {
       CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
       return new CatchSeries.Ends(
           learnt.varianceFactor() * stated.startMm2(),
           learnt.varianceFactor() * stated.endMm2(),
-          stated.gain());
+          stated.gain(),
+          // From none to twice as much, either end likelier than the middle, as air mostly is moist
+          // or isn't: arc sine, JCGM 101:2008, 6.4.6.
+          wetDoubtMm[link] / Math.sqrt(2));
     }
   }
 

@@ -131,7 +131,7 @@ public final class CatchRevision {
               wide, now, basis.covariates(), twin, i -> fresh.contains(wide.timeMs()[i]));
       double[] wet = Arrays.stream(twin).mapToDouble(this::wet).toArray();
       DriftModel model = basis.model().at(wide, covariates);
-      double[] noise = noise(wide, twin);
+      double[] noise = noise(wide, covariates, twin);
       LevelJudgement judgement = LevelJudgement.of(wide, noise, model.drift(wet));
       double[] level = Arrays.copyOfRange(model.corrected(wet), from, from + nodes.size());
       LevelNodes was = basis.fit().corrected();
@@ -139,7 +139,11 @@ public final class CatchRevision {
       Arrays.setAll(level, i -> level[i] + startMm);
       this.liftMm = atEnd() ? 0 : level[level.length - 1] - was.levelMm()[seasonTo];
       this.fit =
-          fit(nodes.at(level), Arrays.copyOfRange(noise, from, from + nodes.size()), judgement);
+          fit(
+              nodes.at(level),
+              Arrays.copyOfRange(noise, from, from + nodes.size()),
+              judgement,
+              Arrays.copyOfRange(model.wetDoubtMm(wet), from, from + nodes.size()));
     }
 
     private boolean atStart() {
@@ -191,18 +195,19 @@ public final class CatchRevision {
       return basis.wet()[seasonLink];
     }
 
-    private double[] noise(LevelNodes wide, int[] twin) {
-      double[] noise = NodeNoise.varianceMm2(wide);
+    private double[] noise(LevelNodes wide, Covariates covariates, int[] twin) {
+      double[] noise = NodeNoise.varianceMm2(wide, covariates.windMs(), basis.noise().byWind());
       for (int i = 0; i < noise.length; i++) {
         long time = wide.timeMs()[i];
         if (time < changed.fromMs() - NOISE_MS || time > changed.toMs() + NOISE_MS) {
-          noise[i] = basis.noiseMm2()[twin[i]];
+          noise[i] = basis.noise().varianceMm2()[twin[i]];
         }
       }
       return noise;
     }
 
-    private CatchEstimator.Fit fit(LevelNodes level, double[] noise, LevelJudgement judgement) {
+    private CatchEstimator.Fit fit(
+        LevelNodes level, double[] noise, LevelJudgement judgement, double[] wetDoubtMm) {
       Learnt learnt = basis.fit().learnt();
       Smoothing.Noise scaled =
           new Smoothing.Noise(
@@ -215,11 +220,11 @@ public final class CatchRevision {
                   : Optional.of(marks().filtered().get(markOf(seasonFrom))),
               atEnd()
                   ? Optional.empty()
-                  : Optional.of(marks().smoothed().get(markOf(seasonTo)).lifted(liftMm)));
+                  : Optional.of(marks().backwards().get(markOf(seasonTo)).lifted(liftMm)));
       Smoothing smoothing =
           Smoothing.within(level, scaled, basis.fit().smoothing().driftMm2PerH(), bounds);
       return new CatchEstimator.Fit(
-          level, smoothing, WetSpells.of(level, smoothing), learnt, judgement);
+          level, smoothing, WetSpells.of(level, smoothing), learnt, judgement, wetDoubtMm);
     }
 
     private SmootherMarks marks() {
@@ -235,7 +240,7 @@ public final class CatchRevision {
       SmootherMarks here = fit.smoothing().result().marks();
       boolean start =
           atStart()
-              || here.smoothed().get(0).isAsGoodAs(marks().smoothed().get(markOf(seasonFrom)));
+              || here.backwards().get(0).isAsGoodAs(marks().backwards().get(markOf(seasonFrom)));
       boolean end =
           atEnd()
               || here.last().isAsGoodAs(marks().filtered().get(markOf(seasonTo)).lifted(liftMm));

@@ -42,12 +42,15 @@ public final class CatchSeries {
     }
   }
 
+  private static final double HOUR_MS = 3_600_000;
+
   private final long[] edgeMs;
   private final Kind[] kind;
   private final double[] catchMm;
   private final double[] startMm2;
   private final double[] endMm2;
   private final double[] gain;
+  private final double[] doubtMmPerH;
   private final double dryDriftMm2PerH;
   private final double commonShare;
 
@@ -62,6 +65,7 @@ public final class CatchSeries {
     this.startMm2 = Arrays.copyOf(b.startMm2, b.size);
     this.endMm2 = Arrays.copyOf(b.endMm2, b.size);
     this.gain = Arrays.copyOf(b.gain, b.size);
+    this.doubtMmPerH = Arrays.copyOf(b.doubtMmPerH, b.size);
     this.dryDriftMm2PerH = dryDriftMm2PerH;
   }
 
@@ -74,6 +78,7 @@ public final class CatchSeries {
     this.startMm2 = new double[size];
     this.endMm2 = new double[size];
     this.gain = new double[size];
+    this.doubtMmPerH = new double[size];
     this.dryDriftMm2PerH = own.dryDriftMm2PerH;
     this.commonShare = own.commonShare;
     copy(own, 0, from, 0);
@@ -88,6 +93,7 @@ public final class CatchSeries {
     System.arraycopy(source.startMm2, from, startMm2, at, to - from);
     System.arraycopy(source.endMm2, from, endMm2, at, to - from);
     System.arraycopy(source.gain, from, gain, at, to - from);
+    System.arraycopy(source.doubtMmPerH, from, doubtMmPerH, at, to - from);
   }
 
   /** This series with another in place of its pieces there; that one starts and ends at edges. */
@@ -150,36 +156,76 @@ public final class CatchSeries {
 
   /** What {@link #varianceMm2} is made of. */
   public CatchVariance variance(long fromMs, long toMs) {
-    double variance = 0;
+    Levels levels = new Levels();
+    double other = 0;
     double wetHours = 0;
     double dryHours = 0;
-    int piece = pieceAt(fromMs);
-    while (piece < size() && fromMs(piece) < toMs) {
+    double doubtMm = 0;
+    for (int piece = pieceAt(fromMs); piece < size() && fromMs(piece) < toMs; piece++) {
+      double hours = overlapMs(piece, fromMs, toMs) / HOUR_MS;
       if (kind[piece].byLevel()) {
-        int last = piece;
-        double shared = 1;
-        while (last < size() && fromMs(last) < toMs && kind[last].byLevel()) {
-          shared *= gain[last];
-          wetHours += overlapMs(last, fromMs, toMs) / 3_600_000.0;
-          last++;
-        }
-        last--;
-        variance += startMm2[piece] + endMm2[last] * (1 - 2 * shared);
-        piece = last;
-      } else if (kind[piece] == Kind.ESTIMATE) {
-        variance += estimateVariance(piece, fromMs, toMs);
-      } else if (kind[piece] == Kind.UNKNOWN) {
-        variance +=
-            meanSquareMm2.computeIfAbsent(overlapMs(piece, fromMs, toMs), this::meanSquareMm2);
+        levels.caught(piece);
+        wetHours += hours;
+        doubtMm += doubtMmPerH[piece] * hours;
       } else if (kind[piece] == Kind.DRY_STEP) {
-        dryHours += overlapMs(piece, fromMs, toMs) / 3_600_000.0;
+        levels.stayed(piece);
+        dryHours += hours;
+      } else {
+        levels.cut();
+        other += otherVariance(piece, fromMs, toMs);
       }
-      piece++;
     }
     double wanderingHours = wetHours > 0 ? wetHours : dryHours;
     double common = commonShare * byLevelMm(fromMs, toMs);
     return new CatchVariance(
-        Math.max(0, variance), dryDriftMm2PerH * wanderingHours, common * common);
+        Math.max(0, levels.varianceMm2 + other),
+        dryDriftMm2PerH * wanderingHours,
+        common * common + doubtMm * doubtMm);
+  }
+
+  private double otherVariance(int piece, long fromMs, long toMs) {
+    if (kind[piece] == Kind.ESTIMATE) {
+      return estimateVariance(piece, fromMs, toMs);
+    }
+    return kind[piece] == Kind.UNKNOWN
+        ? meanSquareMm2.computeIfAbsent(overlapMs(piece, fromMs, toMs), this::meanSquareMm2)
+        : 0;
+  }
+
+  /**
+   * Variance of the levels after wet pieces less those before them, piece by piece: a dry level
+   * between two wet stretches is the end of one and the start of the other, and its error cancels
+   * as far as it is still the same level.
+   */
+  private final class Levels {
+    private double varianceMm2;
+
+    /** Covariance of what was caught so far with the level reached [mm²]. */
+    private double sharedMm2;
+
+    void caught(int piece) {
+      double both = correlation(piece) * Math.sqrt(startMm2[piece] * endMm2[piece]);
+      double shared = sharedMm2;
+      stayed(piece);
+      varianceMm2 += startMm2[piece] + endMm2[piece] - 2 * both + 2 * (sharedMm2 - shared);
+      sharedMm2 += endMm2[piece] - both;
+    }
+
+    void stayed(int piece) {
+      sharedMm2 *=
+          startMm2[piece] > 0 ? correlation(piece) * Math.sqrt(endMm2[piece] / startMm2[piece]) : 0;
+    }
+
+    void cut() {
+      sharedMm2 = 0;
+    }
+
+    /** Of the errors of the levels at the ends of a piece. */
+    private double correlation(int piece) {
+      return startMm2[piece] > 0
+          ? Math.min(1, gain[piece] * Math.sqrt(endMm2[piece] / startMm2[piece]))
+          : 0;
+    }
   }
 
   /** Catch by the level between two instants [mm]. */
@@ -241,6 +287,7 @@ public final class CatchSeries {
     private double[] startMm2 = new double[1023];
     private double[] endMm2 = new double[1023];
     private double[] gain = new double[1023];
+    private double[] doubtMmPerH = new double[1023];
     private int size;
 
     Builder(long startMs) {
@@ -253,7 +300,7 @@ public final class CatchSeries {
 
     /** Adds a piece up to an instant; one without length is left out. */
     void add(Kind pieceKind, long toMs, double pieceMm) {
-      add(pieceKind, toMs, pieceMm, new Ends(0, 0, 0));
+      add(pieceKind, toMs, pieceMm, new Ends(0, 0, 0, 0));
     }
 
     void add(Kind pieceKind, long toMs, double pieceMm, Ends ends) {
@@ -269,6 +316,7 @@ public final class CatchSeries {
       startMm2[size] = ends.startMm2();
       endMm2[size] = ends.endMm2();
       gain[size] = ends.gain();
+      doubtMmPerH[size] = ends.doubtMm() * HOUR_MS / (toMs - edgeMs[size]);
       size++;
       edgeMs[size] = toMs;
     }
@@ -281,6 +329,7 @@ public final class CatchSeries {
       startMm2 = Arrays.copyOf(startMm2, capacity);
       endMm2 = Arrays.copyOf(endMm2, capacity);
       gain = Arrays.copyOf(gain, capacity);
+      doubtMmPerH = Arrays.copyOf(doubtMmPerH, capacity);
     }
 
     /**
@@ -298,6 +347,8 @@ public final class CatchSeries {
    * @param startMm2 variance at its start [mm²]
    * @param endMm2 variance at its end [mm²]
    * @param gain share of the end's error that the start shares
+   * @param doubtMm standard uncertainty of what evaporated meanwhile, of one sign for all pieces
+   *     [mm]
    */
-  record Ends(double startMm2, double endMm2, double gain) {}
+  record Ends(double startMm2, double endMm2, double gain, double doubtMm) {}
 }

@@ -9,7 +9,6 @@ import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.record.Column;
-import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
@@ -31,15 +30,29 @@ final class Covariates {
   private static final double USUAL = 5;
 
   /** Air is never colder or warmer near the ground [°C]; a sensor that says so is at fault. */
-  private static final double COLDEST_C = -90;
+  private static final Range AIR = new Range(-90, 60);
 
-  private static final double WARMEST_C = 60;
+  /**
+   * Temperature at which a depth is right by its certificate [°C]. A sheet doesn't tell it:
+   * anything from a cold workshop to a laboratory, from 0 to 20 °C, whose middle is taken.
+   */
+  private static final double CALIBRATED_C = 10;
+
+  /** Standard uncertainty of that, rectangular (JCGM 100:2008, 4.3.7) [°C]. */
+  static final double CALIBRATED_U_C = 10 / Math.sqrt(3);
+
+  /** No wind lasts a minute that is stronger [m/s]. */
+  private static final Range WIND = new Range(0, 100);
 
   private final LevelNodes nodes;
   private final List<double[]> columns = new ArrayList<>();
   private final List<String> departures = new ArrayList<>();
   private final List<Double> mostMm = new ArrayList<>();
   private boolean temperature;
+  private Optional<double[]> wind = Optional.empty();
+
+  /** What a sensor may say. */
+  private record Range(double least, double most) {}
 
   private Covariates(LevelNodes nodes) {
     this.nodes = nodes;
@@ -53,14 +66,12 @@ final class Covariates {
   static Covariates of(LevelNodes nodes, LevelEvidence evidence) {
     Covariates covariates = new Covariates(nodes);
     StationSheet sheet = evidence.sheet();
-    SeasonRecord record = evidence.record();
     WireDepths depths = evidence.depths();
     LevelSeries level = evidence.level();
-    Optional<Channel> channel = sheet.channel(Channel.AIR_TEMPERATURE);
-    if (channel.isPresent()) {
-      covariates.addTemperature(
-          record, record.channel(sheet.channels().indexOf(channel.get())), level);
-    }
+    covariates
+        .channel(Channel.AIR_TEMPERATURE, AIR, evidence)
+        .ifPresent(covariates::addTemperature);
+    covariates.wind = covariates.channel(Channel.WIND_SPEED, WIND, evidence);
     for (int wire = 0; wire + 1 < depths.wires(); wire++) {
       if (covariates.addDeparture(wire, depths, level)) {
         covariates.departures.add(sheet.wires().get(wire).name());
@@ -83,15 +94,13 @@ final class Covariates {
     Covariates here = new Covariates(nodes);
     StationSheet sheet = evidence.sheet();
     if (season.temperature) {
-      Channel channel = sheet.channel(Channel.AIR_TEMPERATURE).orElseThrow();
-      Column celsius = evidence.record().channel(sheet.channels().indexOf(channel));
-      here.addTemperature(evidence.record(), celsius, evidence.level());
-      if (!here.temperature) {
-        double[] held = season.columns.get(0);
-        here.columns.add(Arrays.stream(twin).mapToDouble(t -> held[t]).toArray());
-        here.temperature = true;
-      }
+      double[] held = season.columns.get(0);
+      here.channel(Channel.AIR_TEMPERATURE, AIR, evidence)
+          .ifPresentOrElse(here::addTemperature, () -> here.hold(held, twin));
     }
+    here.wind =
+        season.wind.map(
+            held -> here.channel(Channel.WIND_SPEED, WIND, evidence).orElse(at(held, twin)));
     List<String> names = sheet.wires().stream().map(Wire::name).toList();
     int first = season.temperature ? 1 : 0;
     for (int d = 0; d < season.departures.size(); d++) {
@@ -111,9 +120,25 @@ final class Covariates {
     return here;
   }
 
-  /** Whether the first column is the load times the temperature [mm °C]. */
+  private static double[] at(double[] held, int[] twin) {
+    return Arrays.stream(twin).mapToDouble(t -> held[t]).toArray();
+  }
+
+  private void hold(double[] temperatureColumn, int[] twin) {
+    columns.add(at(temperatureColumn, twin));
+    temperature = true;
+  }
+
+  /**
+   * Whether the first column is the load times the temperature above that of calibration [mm °C].
+   */
   boolean hasTemperature() {
     return temperature;
+  }
+
+  /** Wind at each node [m/s], finite; empty when none was recorded. */
+  Optional<double[]> windMs() {
+    return wind;
   }
 
   /** Names of the wires whose departures the other columns are. */
@@ -130,27 +155,36 @@ final class Covariates {
     return Math.min(level.size(), nodes.firstIndex()[node] + nodes.readings()[node]);
   }
 
-  private void addTemperature(SeasonRecord record, Column celsius, LevelSeries level) {
+  private Optional<double[]> channel(String quantity, Range range, LevelEvidence evidence) {
+    StationSheet sheet = evidence.sheet();
+    LevelSeries level = evidence.level();
+    Optional<Channel> channel = sheet.channel(quantity);
+    if (channel.isEmpty()) {
+      return Optional.empty();
+    }
+    Column column = evidence.record().channel(sheet.channels().indexOf(channel.get()));
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;
       int count = 0;
       for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
-        double value = celsius.get(level.row(i));
-        if (value >= COLDEST_C && value <= WARMEST_C) {
+        double value = column.get(level.row(i));
+        if (value >= range.least() && value <= range.most()) {
           sum += value;
           count++;
         }
       }
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
-    if (fill(values)) {
-      for (int node = 0; node < nodes.size(); node++) {
-        values[node] *= nodes.levelMm()[node];
-      }
-      columns.add(values);
-      temperature = true;
+    return fill(values) ? Optional.of(values) : Optional.empty();
+  }
+
+  private void addTemperature(double[] celsius) {
+    for (int node = 0; node < nodes.size(); node++) {
+      celsius[node] = (celsius[node] - CALIBRATED_C) * nodes.levelMm()[node];
     }
+    columns.add(celsius);
+    temperature = true;
   }
 
   private boolean addDeparture(int wire, WireDepths depths, LevelSeries level) {

@@ -154,6 +154,15 @@ final class DriftModel {
             .toList());
   }
 
+  /**
+   * Standard uncertainty of all catch together, as a share of it, from not knowing at what
+   * temperature the depths are right.
+   */
+  double calibrationShare() {
+    boolean known = dryHours >= FEWEST && covariates.hasTemperature();
+    return known ? Covariates.CALIBRATED_U_C * Math.hypot(coefficients[0], uncertainties[0]) : 0;
+  }
+
   private Fitted fitted(int term) {
     return new Fitted(coefficients[term], uncertainties[term]);
   }
@@ -205,19 +214,19 @@ final class DriftModel {
   }
 
   /**
-   * How much evaporation may have been taken for too little or too much while it fell [mm]: the
-   * share of the daily wave that was taken there, all of one sign.
+   * How much evaporation may have been taken for too little or too much while it fell [mm], by
+   * link: the share of the daily wave that was taken there.
    *
    * @param wet probability of each link to be wet
    */
-  double wetDoubtMm(double[] wet) {
-    double sum = 0;
-    for (int i = 1; i < nodes.size(); i++) {
+  double[] wetDoubtMm(double[] wet) {
+    double[] doubt = new double[nodes.size()];
+    for (int i = 1; i < doubt.length; i++) {
       if (nodes.links()[i - 1] == LevelNodes.Link.STEP) {
-        sum += WET_SHARE * wet[i - 1] * waveMm(i);
+        doubt[i - 1] = WET_SHARE * wet[i - 1] * waveMm(i);
       }
     }
-    return Math.abs(sum);
+    return doubt;
   }
 
   /** Daily wave over the link before a node, added up hour by hour where the link is long. */

@@ -1,7 +1,6 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
-import org.rimebook.depth.Robust;
 
 /**
  * How far the level wanders while nothing falls. Catch never lowers a level, so its falls over a
@@ -14,6 +13,15 @@ final class DryDrift {
   private static final double LEAST_MM2_PER_H = 0.002 * 0.002;
   private static final double MOST_MM2_PER_H = 0.1 * 0.1;
   private static final int FEWEST = 20;
+
+  /** Hours a fall is taken over. */
+  private static final int LAG = 3;
+
+  /** Median of the size of a standard normal error. */
+  private static final double MEDIAN = 0.6745;
+
+  /** Leaves less than a thousandth of the span from least to most. */
+  private static final int HALVINGS = 14;
 
   private DryDrift() {}
 
@@ -28,22 +36,40 @@ final class DryDrift {
     double[] falls = new double[Math.max(1, means.size())];
     double[] noise = new double[Math.max(1, means.size())];
     int count = 0;
-    for (int k = 3; k < means.size(); k++) {
+    for (int k = LAG; k < means.size(); k++) {
       boolean joined =
-          means.run()[k] == means.run()[k - 3] && means.index()[k] - means.index()[k - 3] == 3;
-      double change = means.levelMm()[k] - means.levelMm()[k - 3];
+          means.run()[k] == means.run()[k - LAG]
+              && means.index()[k] - means.index()[k - LAG] == LAG;
+      double change = means.levelMm()[k] - means.levelMm()[k - LAG];
       if (joined && change < 0) {
         falls[count] = -change;
-        noise[count] = means.varianceMm2()[k] + means.varianceMm2()[k - 3];
+        noise[count] = means.varianceMm2()[k] + means.varianceMm2()[k - LAG];
         count++;
       }
     }
-    if (count < FEWEST) {
-      return LEAST_MM2_PER_H;
+    return count < FEWEST ? LEAST_MM2_PER_H : wander(falls, noise, count);
+  }
+
+  /**
+   * The wander with which half of the falls lie within the median of their own spread: noise may
+   * differ from fall to fall by more than the wander itself.
+   */
+  private static double wander(double[] fallMm, double[] noiseMm2, int count) {
+    double low = LEAST_MM2_PER_H;
+    double high = MOST_MM2_PER_H;
+    for (int halving = 0; halving < HALVINGS; halving++) {
+      double middle = Math.sqrt(low * high);
+      int beyond = 0;
+      for (int k = 0; k < count; k++) {
+        beyond += fallMm[k] > MEDIAN * Math.sqrt(noiseMm2[k] + LAG * middle) ? 1 : 0;
+      }
+      if (2 * beyond > count) {
+        low = middle;
+      } else {
+        high = middle;
+      }
     }
-    double sd = Robust.sdFromMagnitudesInPlace(falls, count);
-    double wander = (sd * sd - Robust.medianInPlace(noise, count)) / 3;
-    return Math.min(MOST_MM2_PER_H, Math.max(LEAST_MM2_PER_H, wander));
+    return Math.sqrt(low * high);
   }
 
   /**

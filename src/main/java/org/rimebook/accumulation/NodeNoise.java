@@ -1,6 +1,7 @@
 package org.rimebook.accumulation;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.rimebook.depth.Robust;
 
 /**
@@ -19,16 +20,57 @@ final class NodeNoise {
   private static final int FEWEST = 10;
 
   private final LevelNodes nodes;
+  private final double[] relative;
   private final double[] departure;
 
-  private NodeNoise(LevelNodes nodes) {
+  private NodeNoise(LevelNodes nodes, double[] relative, double[] departure) {
     this.nodes = nodes;
-    this.departure = departures(nodes);
+    this.relative = relative;
+    this.departure = departure;
   }
 
-  /** Variance of each node's level [mm²]. */
-  static double[] varianceMm2(LevelNodes nodes) {
-    return new NodeNoise(nodes).varianceMm2();
+  /**
+   * What is known of the noise.
+   *
+   * @param varianceMm2 variance of each node's level [mm²]
+   * @param byWind how noise grows with the wind; empty when no wind is known
+   */
+  record Judged(double[] varianceMm2, Optional<NoiseByWind> byWind) {}
+
+  /**
+   * Judges the noise of each node.
+   *
+   * @param nodes the level
+   * @param windMs wind at each node [m/s]; empty when none is known
+   */
+  static Judged judge(LevelNodes nodes, Optional<double[]> windMs) {
+    Optional<NoiseByWind> law =
+        windMs.map(wind -> NoiseByWind.of(departures(nodes), wind, LEAST_SD_MM));
+    return new Judged(varianceMm2(nodes, windMs, law), law);
+  }
+
+  /**
+   * Variance of each node's level [mm²].
+   *
+   * @param nodes the level
+   * @param windMs wind at each node [m/s]; empty when none is known
+   * @param law how noise grows with the wind; empty when no wind is known
+   */
+  static double[] varianceMm2(
+      LevelNodes nodes, Optional<double[]> windMs, Optional<NoiseByWind> law) {
+    double[] departure = departures(nodes);
+    double[] relative = new double[nodes.size()];
+    Arrays.fill(relative, 1);
+    if (windMs.isPresent() && law.isPresent()) {
+      double[] wind = windMs.get();
+      Arrays.setAll(relative, i -> law.get().at(wind[i]));
+      for (int i = 1; i + 1 < relative.length; i++) {
+        if (!Double.isNaN(departure[i])) {
+          departure[i] /= rootMeanSquare(nodes, relative, i);
+        }
+      }
+    }
+    return new NodeNoise(nodes, relative, departure).varianceMm2();
   }
 
   /** Departure of each node from its neighbours' line, scaled to the sd of one node; else NaN. */
@@ -47,6 +89,15 @@ final class NodeNoise {
       departure[i] = Math.abs(nodes.levelMm()[i] - line) / Math.sqrt(1 + w * w + (1 - w) * (1 - w));
     }
     return departure;
+  }
+
+  /** Noise of a departure over that of a node, when each of the three nodes has its own. */
+  private static double rootMeanSquare(LevelNodes nodes, double[] relative, int i) {
+    double w = nodes.hours(i) / (nodes.hours(i - 1) + nodes.hours(i));
+    double before = w * relative[i - 1];
+    double after = (1 - w) * relative[i + 1];
+    double square = before * before + relative[i] * relative[i] + after * after;
+    return Math.sqrt(square / (1 + w * w + (1 - w) * (1 - w)));
   }
 
   private double[] varianceMm2() {
@@ -69,8 +120,11 @@ final class NodeNoise {
       while (to < n && nodes.timeMs()[to] < (block + 3) * blockMs) {
         to++;
       }
-      double sd = Math.max(LEAST_SD_MM, sdOver(from, to, season));
-      Arrays.fill(variance, start, end, sd * sd);
+      double sd = sdOver(from, to, season);
+      for (int i = start; i < end; i++) {
+        double own = Math.max(LEAST_SD_MM, sd * relative[i]);
+        variance[i] = own * own;
+      }
       start = end;
     }
     return variance;

@@ -10,17 +10,25 @@ package org.rimebook.accumulation;
  */
 final class RainStates {
 
-  /** Number of states; state 0 is dry. */
-  static final int COUNT = 6;
+  /** Number of states; the first are dry. */
+  static final int COUNT = 7;
+
+  /** Number of dry states: a spell that has settled, and a pause, which rain may yet end. */
+  static final int DRY = 2;
+
+  private static final int PAUSE = 1;
 
   /** Mean rates [mm/h]. */
-  private static final double[] RATE_MM_PER_H = {0, 0.06, 0.3, 1.5, 8, 60};
+  private static final double[] RATE_MM_PER_H = {0, 0, 0.06, 0.3, 1.5, 8, 60};
 
   /** How long a rate persists within a state [h]. */
   private static final double CORRELATION_H = 1.0 / 6;
 
   /** How long a dry state lasts on average [h]. */
   private static final double DRY_LASTS_H = 24;
+
+  /** How long a pause lasts on average [h]; it ends in rain as often as it settles. */
+  private static final double PAUSE_LASTS_H = 2;
 
   /** How long a wet state lasts on average before another wet state [h]. */
   private static final double WET_LASTS_H = 1;
@@ -29,7 +37,7 @@ final class RainStates {
   private static final double TO_DRY = 0.3;
 
   /** Shares of the wet states among those a dry spell ends in; heavy onsets are rarer. */
-  private static final double[] ONSET = {0, 0.4, 0.35, 0.2, 0.045, 0.005};
+  private static final double[] ONSET = {0, 0, 0.4, 0.35, 0.2, 0.045, 0.005};
 
   private final double dryDriftMm2PerH;
 
@@ -43,8 +51,9 @@ final class RainStates {
   /** The probability of each state when nothing is known. */
   static double[] prior() {
     double[] prior = new double[COUNT];
-    prior[0] = 0.9;
-    for (int state = 1; state < COUNT; state++) {
+    prior[0] = 0.8;
+    prior[PAUSE] = 0.1;
+    for (int state = DRY; state < COUNT; state++) {
       prior[state] = 0.1 * ONSET[state];
     }
     return prior;
@@ -56,6 +65,7 @@ final class RainStates {
     double[] variance = new double[COUNT];
     double[][] to = new double[COUNT][COUNT];
     double stayDry = StrictMath.exp(-hours / DRY_LASTS_H);
+    double stayPaused = StrictMath.exp(-hours / PAUSE_LASTS_H);
     double stayWet = StrictMath.exp(-hours / WET_LASTS_H);
     for (int state = 0; state < COUNT; state++) {
       double rate = RATE_MM_PER_H[state];
@@ -63,7 +73,10 @@ final class RainStates {
       variance[state] =
           rate * rate * hours * Math.max(hours, CORRELATION_H) + dryDriftMm2PerH * hours;
       for (int next = 0; next < COUNT; next++) {
-        to[state][next] = state == 0 ? fromDry(next, stayDry) : fromWet(state, next, stayWet);
+        to[state][next] =
+            state == 0
+                ? fromDry(next, stayDry)
+                : state == PAUSE ? fromPause(next, stayPaused) : fromWet(state, next, stayWet);
       }
     }
     return new Step(mean, variance, to);
@@ -73,15 +86,19 @@ final class RainStates {
     return next == 0 ? stay : (1 - stay) * ONSET[next];
   }
 
+  private static double fromPause(int next, double stay) {
+    return next == PAUSE ? stay : (1 - stay) * (next == 0 ? 0.5 : 0.5 * ONSET[next]);
+  }
+
   private static double fromWet(int state, int next, double stay) {
     if (next == state) {
       return stay;
     }
-    if (next == 0) {
-      return (1 - stay) * TO_DRY;
+    if (next < DRY) {
+      return next == PAUSE ? (1 - stay) * TO_DRY : 0;
     }
     double weight = 0;
-    for (int other = 1; other < COUNT; other++) {
+    for (int other = DRY; other < COUNT; other++) {
       weight += other == state ? 0 : nearness(state, other);
     }
     return (1 - stay) * (1 - TO_DRY) * nearness(state, next) / weight;

@@ -14,6 +14,7 @@ import org.rimebook.station.Progress;
 final class Rehearsal {
 
   private static final long HOUR_MS = 3_600_000;
+  private static final long DAY_MS = 24 * HOUR_MS;
   private static final double DRY = 0.05;
   private static final int FEWEST_NODES = 200;
   private static final int FEWEST_HOURS = 20;
@@ -45,7 +46,8 @@ final class Rehearsal {
    * How honest the estimator is about this season.
    *
    * @param varianceFactor factor by which stated variances of levels are to be multiplied
-   * @param shareLost size of the error of the whole catch, as a share of it
+   * @param shareLost size of the error of the whole catch, and of what those of its days come to
+   *     together if they are independent, as a share of it
    */
   record Verdict(double varianceFactor, double shareLost) {
 
@@ -84,7 +86,22 @@ final class Rehearsal {
     double factor = Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, ratio * ratio));
     double staged = Arrays.stream(caughtMm).sum();
     double lost = Arrays.stream(found.caughtMm()).sum() / staged - 1;
-    return new Verdict(factor, Math.abs(lost));
+    return new Verdict(factor, Math.hypot(lost, daily(found.caughtMm()) / staged));
+  }
+
+  /** Root of the sum of the squared errors of days [mm]. */
+  private double daily(double[] foundMm) {
+    double squares = 0;
+    double error = 0;
+    for (int link = 0; link < foundMm.length; link++) {
+      error += foundMm[link] - caughtMm[link];
+      boolean last = link + 1 == foundMm.length;
+      if (last || nodes.timeMs()[link] / DAY_MS != nodes.timeMs()[link + 1] / DAY_MS) {
+        squares += error * error;
+        error = 0;
+      }
+    }
+    return Math.sqrt(squares);
   }
 
   private int[] dryNodes() {

@@ -8,10 +8,10 @@ import java.util.List;
  * its way at any of them.
  *
  * @param filtered given all up to the node
- * @param smoothed given the whole season
+ * @param backwards given all from the node on; its weights are likelihoods of the states
  * @param last at the last node, given all up to it
  */
-record SmootherMarks(List<State> filtered, List<State> smoothed, State last) {
+record SmootherMarks(List<State> filtered, List<State> backwards, State last) {
 
   /** Nodes from one mark to the next. */
   static final int EVERY = 64;

@@ -69,6 +69,7 @@ record Smoothing(
     return new CatchSeries.Ends(
         Math.min(levelMm2[link], instantMm2[link]),
         Math.min(levelMm2[link + 1], instantMm2[link + 1]),
-        result.gain()[link]);
+        result.gain()[link],
+        0);
   }
 }

@@ -1,28 +1,29 @@
 package org.rimebook.accumulation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.rimebook.station.Progress;
 
 /**
- * Level and rain state together, given all readings of the season: a Kalman filter for each pair of
- * states with collapsed mixtures and the matching backward pass (Kim 1994, J. Econometrics 60,
- * 1–22; citation from memory). In a dry state all readings of the spell share one level, so noise
- * averages out; in a wet state the level follows the readings as far as their noise allows.
+ * Level and rain state together, given all readings of the season: two filters of interacting
+ * models (Blom & Bar-Shalom 1988, IEEE Trans. Autom. Control 33, 780; citation from memory), one
+ * forwards and one backwards in time, held against each other at every link. What either has
+ * averaged over hours counts at the link between: a faint spell shows by the step from the dry
+ * level before it to that after it, though no reading in it stands out. In a dry state all readings
+ * of the spell share one level, so noise averages out; in a wet state the level follows the
+ * readings as far as their noise allows.
  */
 final class SwitchingSmoother {
 
   private static final int S = RainStates.COUNT;
 
-  /** Pairs of states less likely than this are left out of the sums. */
-  private static final double NEGLIGIBLE = 1e-9;
-
-  /** Variance of the rise over a gap, where any amount may have fallen [mm²]. */
-  private static final double GAP_VARIANCE_MM2 = 1e4;
+  /** No state is ever ruled out. */
+  private static final double LEAST_WEIGHT = 1e-100;
 
   /** Nodes between two words on progress: some milliseconds. */
   private static final int PROGRESS_NODES = 1 << 13;
@@ -34,14 +35,16 @@ final class SwitchingSmoother {
   private final RainStates states;
   private final Map<Long, RainStates.Step> steps = new HashMap<>();
 
-  private final double[] mean;
-  private final double[] variance;
-  private final double[] probability;
+  /** By node and state: what is known of the level before the link to it, and its weight. */
+  private final double[] beforeMm;
 
-  private final double[] weight = new double[S * S];
-  private final double[] innovationMm = new double[S * S];
-  private final double[] expectedMm2 = new double[S * S];
-  private final double[] misfit = new double[S * S];
+  private final double[] beforeMm2;
+  private final double[] beforeWeight;
+
+  private Mixture filtered = new Mixture();
+  private Mixture mixed = new Mixture();
+  private final double[] share = new double[S];
+  private final double[] misfit = new double[S];
 
   private final double[] catchMm;
   private final double[] wet;
@@ -50,6 +53,8 @@ final class SwitchingSmoother {
   private final double[] levelMm2;
 
   private final Bounds bounds;
+  private final List<SmootherMarks.State> forthMarks = new ArrayList<>();
+  private final List<SmootherMarks.State> backMarks = new ArrayList<>();
   private Progress progress = Progress.NONE;
 
   private SwitchingSmoother(LevelNodes nodes, double[] noiseMm2, RainStates states, Bounds bounds) {
@@ -58,9 +63,9 @@ final class SwitchingSmoother {
     this.nodes = nodes;
     this.noiseMm2 = noiseMm2;
     this.states = states;
-    this.mean = new double[n * S];
-    this.variance = new double[n * S];
-    this.probability = new double[n * S];
+    this.beforeMm = new double[n * S];
+    this.beforeMm2 = new double[n * S];
+    this.beforeWeight = new double[n * S];
     this.catchMm = new double[n];
     this.wet = new double[n];
     this.gain = new double[n];
@@ -90,7 +95,7 @@ final class SwitchingSmoother {
    * What is known where the nodes begin and end, of nodes beyond.
    *
    * @param before level and state at the first node, given all up to it
-   * @param after level and state at the last node, given the whole season
+   * @param after what all from the last node on says of its level, by state
    */
   record Bounds(Optional<SmootherMarks.State> before, Optional<SmootherMarks.State> after) {
 
@@ -109,32 +114,74 @@ final class SwitchingSmoother {
     if (nodes.size() == 0) {
       return new Result(catchMm, wet, gain, levelMm, levelMm2, SmootherMarks.NONE);
     }
-    filter();
-    List<SmootherMarks.State> filtered = marks();
-    SmootherMarks.State last = state(nodes.size() - 1);
-    bounds.after().ifPresent(state -> enter(nodes.size() - 1, state));
-    smoothBackwards();
+    forwards();
+    SmootherMarks.State last = filtered.state();
+    backwards();
+    Collections.reverse(backMarks);
+    acrossGaps();
     return new Result(
-        catchMm, wet, gain, levelMm, levelMm2, new SmootherMarks(filtered, marks(), last));
+        catchMm, wet, gain, levelMm, levelMm2, new SmootherMarks(forthMarks, backMarks, last));
   }
 
-  private List<SmootherMarks.State> marks() {
-    return IntStream.iterate(0, t -> t < nodes.size(), t -> t + SmootherMarks.EVERY)
-        .mapToObj(this::state)
-        .toList();
+  private void mark(List<SmootherMarks.State> marks, int t) {
+    if (t % SmootherMarks.EVERY == 0) {
+      marks.add(filtered.state());
+    }
   }
 
-  private SmootherMarks.State state(int t) {
-    return new SmootherMarks.State(
-        Arrays.copyOfRange(mean, t * S, t * S + S),
-        Arrays.copyOfRange(variance, t * S, t * S + S),
-        Arrays.copyOfRange(probability, t * S, t * S + S));
-  }
+  /** One normal distribution of the level a state, and the weight of the state. */
+  private static final class Mixture {
+    private final double[] weight = new double[S];
+    private final double[] mean = new double[S];
+    private final double[] variance = new double[S];
 
-  private void enter(int t, SmootherMarks.State state) {
-    System.arraycopy(state.meanMm(), 0, mean, t * S, S);
-    System.arraycopy(state.varianceMm2(), 0, variance, t * S, S);
-    System.arraycopy(state.probability(), 0, probability, t * S, S);
+    void restart(double[] weights, double level, double levelVariance) {
+      for (int s = 0; s < S; s++) {
+        weight[s] = weights[s];
+        mean[s] = level;
+        variance[s] = levelVariance;
+      }
+    }
+
+    SmootherMarks.State state() {
+      return new SmootherMarks.State(mean.clone(), variance.clone(), weight.clone());
+    }
+
+    void enter(SmootherMarks.State state) {
+      System.arraycopy(state.meanMm(), 0, mean, 0, S);
+      System.arraycopy(state.varianceMm2(), 0, variance, 0, S);
+      System.arraycopy(state.probability(), 0, weight, 0, S);
+    }
+
+    /** Makes the weights a sum of one. */
+    void scale() {
+      double total = 0;
+      for (double w : weight) {
+        total += w;
+      }
+      for (int s = 0; s < S; s++) {
+        weight[s] = Math.max(LEAST_WEIGHT, weight[s] / total);
+      }
+    }
+
+    /** Makes one state of this mixture of the states of another, taken with other weights. */
+    void mix(int state, Mixture of, double[] share) {
+      double w = 0;
+      double m = 0;
+      for (int s = 0; s < S; s++) {
+        w += share[s];
+        m += share[s] * (of.mean[s] - of.mean[0]);
+      }
+      m = of.mean[0] + m / w;
+      double v = 0;
+      for (int s = 0; s < S; s++) {
+        double d = of.mean[s] - m;
+        v += share[s] * (of.variance[s] + d * d);
+      }
+      weight[state] = w;
+      mean[state] = m;
+      variance[state] = v / w;
+    }
   }
 
   private RainStates.Step step(int link) {
@@ -142,204 +189,186 @@ final class SwitchingSmoother {
     return steps.computeIfAbsent(second, s -> states.over(s / 3600.0));
   }
 
-  private void filter() {
-    restart(0, nodes.levelMm()[0], noiseMm2[0]);
-    bounds.before().ifPresent(state -> enter(0, state));
+  private boolean joined(int link) {
+    return nodes.links()[link] == LevelNodes.Link.STEP;
+  }
+
+  private void forwards() {
+    filtered.restart(RainStates.prior(), nodes.levelMm()[0], noiseMm2[0]);
+    bounds.before().ifPresent(filtered::enter);
+    mark(forthMarks, 0);
     for (int t = 1; t < nodes.size(); t++) {
       if (t % PROGRESS_NODES == 0) {
-        progress.step(WORDS, 0.7 * t / nodes.size());
+        progress.step(WORDS, 0.5 * t / nodes.size());
       }
-      switch (nodes.links()[t - 1]) {
-        case STEP -> filterStep(t);
-        case GAP, LATE -> filterGap(t);
-        case BREAK -> restart(t, nodes.levelMm()[t], noiseMm2[t]);
+      if (joined(t - 1)) {
+        forth(t);
+      } else {
+        filtered.restart(RainStates.prior(), nodes.levelMm()[t], noiseMm2[t]);
       }
+      mark(forthMarks, t);
     }
   }
 
-  private void restart(int t, double level, double levelVariance) {
-    double[] prior = RainStates.prior();
-    for (int s = 0; s < S; s++) {
-      mean[t * S + s] = level;
-      variance[t * S + s] = levelVariance;
-      probability[t * S + s] = prior[s];
-    }
-  }
-
-  private void filterGap(int t) {
-    double[] before = collapse((t - 1) * S);
-    double predicted = before[1] + GAP_VARIANCE_MM2;
-    double k = predicted / (predicted + noiseMm2[t]);
-    restart(t, before[0] + k * (nodes.levelMm()[t] - before[0]), (1 - k) * predicted);
-  }
-
-  private double[] collapse(int at) {
-    double m = 0;
-    for (int s = 0; s < S; s++) {
-      m += probability[at + s] * mean[at + s];
-    }
-    double v = 0;
-    for (int s = 0; s < S; s++) {
-      double d = mean[at + s] - m;
-      v += probability[at + s] * (variance[at + s] + d * d);
-    }
-    return new double[] {m, v};
-  }
-
-  private void filterStep(int t) {
+  private void forth(int t) {
     RainStates.Step step = step(t - 1);
-    double best = innovations(t, step);
-    double total = 0;
     for (int j = 0; j < S; j++) {
-      Mixture next = new Mixture();
       for (int i = 0; i < S; i++) {
-        int pair = i * S + j;
-        if (weight[pair] > 0) {
-          double likelihood =
-              StrictMath.exp(0.5 * (best - misfit[pair])) / Math.sqrt(expectedMm2[pair]);
-          double spread = expectedMm2[pair] - noiseMm2[t];
-          double k = spread / expectedMm2[pair];
-          double level = nodes.levelMm()[t] - (1 - k) * innovationMm[pair];
-          next.add(weight[pair] * likelihood, level, (1 - k) * spread);
-        }
+        share[i] = filtered.weight[i] * step.to()[i][j];
       }
-      int at = t * S + j;
-      probability[at] = next.weight;
-      total += next.weight;
-      mean[at] = next.weight > 0 ? next.mean() : nodes.levelMm()[t];
-      variance[at] = next.weight > 0 ? next.variance() : noiseMm2[t];
+      mixed.mix(j, filtered, share);
     }
+    System.arraycopy(mixed.mean, 0, beforeMm, t * S, S);
+    System.arraycopy(mixed.variance, 0, beforeMm2, t * S, S);
+    System.arraycopy(mixed.weight, 0, beforeWeight, t * S, S);
     for (int j = 0; j < S; j++) {
-      probability[t * S + j] /= total;
+      mixed.mean[j] += step.meanMm()[j];
+      mixed.variance[j] += step.varianceMm2()[j];
     }
+    update(mixed, t);
+    swap();
   }
 
-  /** Works out how each pair of states fits the reading; returns the least misfit. */
-  private double innovations(int t, RainStates.Step step) {
+  private void swap() {
+    Mixture last = filtered;
+    filtered = mixed;
+    mixed = last;
+  }
+
+  /** Takes in the reading of a node. */
+  private void update(Mixture level, int t) {
     double best = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < S; i++) {
-      int from = (t - 1) * S + i;
-      for (int j = 0; j < S; j++) {
-        int pair = i * S + j;
-        double w = probability[from] * step.to()[i][j];
-        weight[pair] = w < NEGLIGIBLE ? 0 : w;
-        if (w >= NEGLIGIBLE) {
-          double innovation = nodes.levelMm()[t] - mean[from] - step.meanMm()[j];
-          double expected = variance[from] + step.varianceMm2()[j] + noiseMm2[t];
-          innovationMm[pair] = innovation;
-          expectedMm2[pair] = expected;
-          misfit[pair] = innovation * innovation / expected;
-          best = Math.min(best, misfit[pair]);
-        }
-      }
+    for (int s = 0; s < S; s++) {
+      double innovation = nodes.levelMm()[t] - level.mean[s];
+      misfit[s] = innovation * innovation / (level.variance[s] + noiseMm2[t]);
+      best = Math.min(best, misfit[s]);
     }
-    return best;
+    for (int s = 0; s < S; s++) {
+      double expected = level.variance[s] + noiseMm2[t];
+      double k = level.variance[s] / expected;
+      level.weight[s] *= StrictMath.exp(0.5 * (best - misfit[s])) / Math.sqrt(expected);
+      level.mean[s] += k * (nodes.levelMm()[t] - level.mean[s]);
+      level.variance[s] *= 1 - k;
+    }
+    level.scale();
   }
 
-  private void smoothBackwards() {
+  /** What the readings from a node on say of its level, by state; joined with what came before. */
+  private void backwards() {
+    double[] flat = new double[S];
+    Arrays.fill(flat, 1.0 / S);
     int last = nodes.size() - 1;
-    describe(last);
+    alone(last);
+    filtered.restart(flat, nodes.levelMm()[last], noiseMm2[last]);
+    bounds.after().ifPresent(filtered::enter);
+    mark(backMarks, last);
     for (int t = last - 1; t >= 0; t--) {
       if (t % PROGRESS_NODES == 0) {
-        progress.step(WORDS, 1 - 0.3 * t / nodes.size());
+        progress.step(WORDS, 1 - 0.5 * t / nodes.size());
       }
-      switch (nodes.links()[t]) {
-        case STEP -> smoothStep(t);
-        case GAP, LATE -> {
-          describe(t);
-          catchMm[t] = levelMm[t + 1] - levelMm[t];
-          wet[t] = 1;
-        }
-        case BREAK -> describe(t);
+      alone(t);
+      if (joined(t)) {
+        back(t);
+      } else {
+        filtered.restart(flat, nodes.levelMm()[t], noiseMm2[t]);
       }
+      mark(backMarks, t);
     }
   }
 
-  private void describe(int t) {
-    double[] collapsed = collapse(t * S);
-    levelMm[t] = collapsed[0];
-    levelMm2[t] = collapsed[1];
-  }
-
-  /** Replaces the filtered state at t by the smoothed one; the state at t + 1 already is. */
-  private void smoothStep(int t) {
+  private void back(int t) {
     RainStates.Step step = step(t);
-    Mixture[] smoothed = new Mixture[S];
-    for (int i = 0; i < S; i++) {
-      smoothed[i] = new Mixture();
+    join(t, step);
+    for (int k = 0; k < S; k++) {
+      filtered.mean[k] -= step.meanMm()[k];
+      filtered.variance[k] += step.varianceMm2()[k];
     }
+    // The reading comes before the mixing: where a long link could have brought any amount, levels
+    // before it by state lie far apart, and their mixture would say nothing of any.
+    update(filtered, t);
     for (int j = 0; j < S; j++) {
-      double later = probability[(t + 1) * S + j];
-      if (later >= NEGLIGIBLE) {
-        smoothInto(smoothed, t, j, step);
+      for (int k = 0; k < S; k++) {
+        share[k] = filtered.weight[k] * step.to()[j][k];
       }
+      mixed.mix(j, filtered, share);
     }
-    double total = 0;
-    for (Mixture m : smoothed) {
-      total += m.weight;
-    }
-    for (int i = 0; i < S; i++) {
-      int at = t * S + i;
-      probability[at] = smoothed[i].weight / total;
-      if (smoothed[i].weight > 0) {
-        mean[at] = smoothed[i].mean();
-        variance[at] = smoothed[i].variance();
-      }
-    }
-    describe(t);
+    mixed.scale();
+    swap();
   }
 
-  private void smoothInto(Mixture[] smoothed, int t, int j, RainStates.Step step) {
-    int to = (t + 1) * S + j;
-    double reach = 0;
-    for (int i = 0; i < S; i++) {
-      reach += probability[t * S + i] * step.to()[i][j];
+  /** A node's level by its own reading, unless a link tells more. */
+  private void alone(int t) {
+    levelMm[t] = nodes.levelMm()[t];
+    levelMm2[t] = noiseMm2[t];
+  }
+
+  /** Holds what came before a link against what comes after it, state by state. */
+  private void join(int t, RainStates.Step step) {
+    Joint joint = new Joint(t);
+    double best = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < S; k++) {
+      int at = (t + 1) * S + k;
+      double apart = filtered.mean[k] - beforeMm[at] - step.meanMm()[k];
+      misfit[k] = apart * apart / (beforeMm2[at] + step.varianceMm2()[k] + filtered.variance[k]);
+      best = Math.min(best, misfit[k]);
     }
-    for (int i = 0; i < S; i++) {
-      int from = t * S + i;
-      double joint = probability[to] * probability[from] * step.to()[i][j] / reach;
-      if (joint < NEGLIGIBLE) {
-        continue;
-      }
-      double spread = variance[from] + step.varianceMm2()[j];
-      double share = variance[from] / spread;
-      double level = mean[from] + share * (mean[to] - mean[from] - step.meanMm()[j]);
-      double levelVariance = variance[from] + share * share * (variance[to] - spread);
-      smoothed[i].add(joint, level, levelVariance);
-      gain[t] += joint * share;
-      catchMm[t] += joint * (mean[to] - level);
-      if (j > 0) {
-        wet[t] += joint;
-      }
+    for (int k = 0; k < S; k++) {
+      joint.add(k, step, StrictMath.exp(0.5 * (best - misfit[k])));
+    }
+    wet[t] = joint.wetWeight / joint.end.weight();
+    catchMm[t] = joint.rise / joint.end.weight();
+    gain[t] = joint.shared / joint.end.weight();
+    levelMm[t] = joint.start.mean();
+    levelMm2[t] = joint.start.variance();
+    if (t + 2 >= nodes.size() || !joined(t + 1)) {
+      levelMm[t + 1] = joint.end.mean();
+      levelMm2[t + 1] = joint.end.variance();
     }
   }
 
-  /** A weighted mixture of normal distributions, kept as its first moments. */
-  private static final class Mixture {
-    private double weight;
-    private double first;
-    private double second;
-    private double within;
-    private double origin = Double.NaN;
+  /** The levels at both ends of a link as all readings tell them, over all states. */
+  private final class Joint {
+    private final int node;
+    private final Moments start;
+    private final Moments end;
+    private double wetWeight;
+    private double rise;
+    private double shared;
 
-    void add(double w, double m, double v) {
-      if (Double.isNaN(origin)) {
-        origin = m;
+    Joint(int node) {
+      this.node = node;
+      this.start = new Moments(nodes.levelMm()[node]);
+      this.end = new Moments(nodes.levelMm()[node + 1]);
+    }
+
+    void add(int k, RainStates.Step step, double likelihood) {
+      int at = (node + 1) * S + k;
+      double before = beforeMm2[at];
+      double predicted = before + step.varianceMm2()[k];
+      double whole = predicted + filtered.variance[k];
+      double w = beforeWeight[at] * filtered.weight[k] * likelihood / Math.sqrt(whole);
+      double apart = filtered.mean[k] - beforeMm[at] - step.meanMm()[k];
+      double endMm = beforeMm[at] + step.meanMm()[k] + predicted / whole * apart;
+      double endMm2 = predicted * filtered.variance[k] / whole;
+      double share = before / predicted;
+      double startMm = beforeMm[at] + before / whole * apart;
+      start.add(w, startMm, before + share * share * (endMm2 - predicted));
+      end.add(w, endMm, endMm2);
+      shared += w * share;
+      if (k >= RainStates.DRY) {
+        wetWeight += w;
+        rise += w * (endMm - startMm);
       }
-      double d = m - origin;
-      weight += w;
-      first += w * d;
-      second += w * d * d;
-      within += w * v;
     }
+  }
 
-    double mean() {
-      return origin + first / weight;
-    }
-
-    double variance() {
-      double d = first / weight;
-      return Math.max(0, within / weight + second / weight - d * d);
+  private void acrossGaps() {
+    for (int t = 0; t + 1 < nodes.size(); t++) {
+      LevelNodes.Link link = nodes.links()[t];
+      if (link == LevelNodes.Link.GAP || link == LevelNodes.Link.LATE) {
+        catchMm[t] = levelMm[t + 1] - levelMm[t];
+        wet[t] = 1;
+      }
     }
   }
 }
