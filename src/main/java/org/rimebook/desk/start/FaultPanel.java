@@ -12,6 +12,7 @@ import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.model.Faults;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.model.DraftCheck;
 import org.rimebook.desk.model.NewSeason;
 import org.rimebook.desk.model.SeasonDraft;

@@ -12,6 +12,7 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.model.RecentList;
 import org.rimebook.desk.model.RecentSeason;
 import org.rimebook.desk.model.SampleSeason;

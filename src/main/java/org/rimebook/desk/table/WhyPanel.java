@@ -13,6 +13,7 @@ import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.model.ShortTime;
 import org.rimebook.desk.model.WhyModel;
 import org.rimebook.desk.model.Workspace;
@@ -31,8 +32,8 @@ public final class WhyPanel extends JPanel {
   private final Workspace workspace;
   private final WhyModel model;
   private final Prose title = Prose.title();
-  private final Column body =
-      new Column(new MigLayout("insets 0 16 16 16, gap 0 0, wrap 1", "[grow, fill, 0:0]"));
+  private final Sheet body =
+      new Sheet(new MigLayout("insets 0 16 16 16, gap 0 0, wrap 1", "[grow, fill, 0:0]"));
   private final JScrollPane scroll = new JScrollPane(body);
   private Optional<Interval> shown = Optional.empty();
   private boolean roomy;

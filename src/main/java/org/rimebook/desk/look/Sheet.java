@@ -1,4 +1,4 @@
-package org.rimebook.desk.start;
+package org.rimebook.desk.look;
 
 import java.awt.Dimension;
 import java.awt.LayoutManager;
@@ -7,18 +7,20 @@ import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
-import org.rimebook.desk.look.Look;
 
 /** A panel as wide as the place it is shown in, so that its text wraps; it scrolls in height. */
-class Sheet extends JPanel implements Scrollable {
+public class Sheet extends JPanel implements Scrollable {
 
-  Sheet(LayoutManager layout) {
+  /**
+   * @param layout lays it out
+   */
+  public Sheet(LayoutManager layout) {
     super(layout);
     setOpaque(false);
   }
 
   /** A scroll pane without an edge around a sheet. */
-  static JScrollPane scrolling(Sheet sheet) {
+  public static JScrollPane scrolling(Sheet sheet) {
     JScrollPane scroll = new JScrollPane(sheet);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setOpaque(false);
