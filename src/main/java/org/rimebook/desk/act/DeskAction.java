@@ -1,5 +1,6 @@
 package org.rimebook.desk.act;
 
+import java.awt.AWTEvent;
 import java.awt.EventQueue;
 import java.awt.event.ActionEvent;
 import java.util.function.BooleanSupplier;
@@ -41,10 +42,14 @@ public final class DeskAction extends AbstractAction {
     return new Builder(group, name, deed);
   }
 
-  /** Whether a key or button may do it now: not while its key is a character being typed. */
+  /**
+   * Whether a key or button may do it now: not while its key is a character being typed or is meant
+   * for an open menu.
+   */
   @Override
   public boolean accept(Object sender) {
-    return possible.getAsBoolean() && !Typing.isUnderWay(EventQueue.getCurrentEvent());
+    AWTEvent event = EventQueue.getCurrentEvent();
+    return possible.getAsBoolean() && !Typing.isUnderWay(event) && !Typing.isForMenu(event);
   }
 
   @Override

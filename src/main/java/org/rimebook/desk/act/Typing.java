@@ -11,6 +11,9 @@ import javax.swing.text.JTextComponent;
 /** Tells keys that are typed into a field from keys that mean a command. */
 final class Typing {
 
+  private static final int COMMANDING =
+      InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK | InputEvent.META_DOWN_MASK;
+
   private Typing() {}
 
   /**
@@ -21,10 +24,23 @@ final class Typing {
   static boolean isUnderWay(AWTEvent event) {
     return event instanceof KeyEvent key
         && takesText(key.getComponent())
-        && (key.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK)) == 0
-        && (key.getModifiersEx() & InputEvent.ALT_DOWN_MASK) == 0
+        && isPlain(key)
         && isText(key)
         && MenuSelectionManager.defaultManager().getSelectedPath().length == 0;
+  }
+
+  /**
+   * Whether an event is a plain key pressed while a menu is open: it is the menu's, and no command
+   * beneath it is meant. Whatever is chosen in a menu closes it before it is done.
+   */
+  static boolean isForMenu(AWTEvent event) {
+    return event instanceof KeyEvent key
+        && isPlain(key)
+        && MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
+  }
+
+  private static boolean isPlain(KeyEvent key) {
+    return (key.getModifiersEx() & COMMANDING) == 0;
   }
 
   private static boolean isText(KeyEvent key) {

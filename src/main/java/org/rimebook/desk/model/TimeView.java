@@ -2,6 +2,7 @@ package org.rimebook.desk.model;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.function.Supplier;
 import org.rimebook.station.Interval;
 
 /**
@@ -14,11 +15,16 @@ public final class TimeView {
   public static final long SHORTEST_MS = 60_000;
 
   private static final int REMEMBERED = 200;
+  private static final Runnable NOTHING = () -> {};
 
   private final Watched<Interval> visible;
-  private final Deque<Interval> back = new ArrayDeque<>();
-  private final Deque<Interval> forward = new ArrayDeque<>();
+  private final Deque<Step> back = new ArrayDeque<>();
+  private final Deque<Step> forward = new ArrayDeque<>();
+  private Supplier<Runnable> beside = () -> NOTHING;
   private Interval whole;
+
+  /** A view gone over, and what brings back what belonged to it besides its time. */
+  private record Step(Interval visible, Runnable beside) {}
 
   /**
    * @param whole all there is to see; shown first
@@ -31,6 +37,15 @@ public final class TimeView {
   /** What is on screen. */
   public Watched<Interval> visible() {
     return visible;
+  }
+
+  /**
+   * Names what else belongs to a view.
+   *
+   * @param taken asked at each step for what brings it back as it is now; equal when it is equal
+   */
+  public void beside(Supplier<Runnable> taken) {
+    beside = taken;
   }
 
   /** All there is to see. */
@@ -59,8 +74,9 @@ public final class TimeView {
   /** Remembers the view now, as the start of a movement of many {@link #move}s. */
   public void remember() {
     forward.clear();
-    if (!visible.get().equals(back.peek())) {
-      back.push(visible.get());
+    Step now = now();
+    if (!now.equals(back.peek())) {
+      back.push(now);
     }
     if (back.size() > REMEMBERED) {
       back.removeLast();
@@ -112,11 +128,17 @@ public final class TimeView {
     return !forward.isEmpty();
   }
 
-  private void step(Deque<Interval> from, Deque<Interval> onto) {
+  private void step(Deque<Step> from, Deque<Step> onto) {
     if (!from.isEmpty()) {
-      onto.push(visible.get());
-      visible.set(from.pop());
+      onto.push(now());
+      Step to = from.pop();
+      visible.set(to.visible());
+      to.beside().run();
     }
+  }
+
+  private Step now() {
+    return new Step(visible.get(), beside.get());
   }
 
   private Interval within(Interval wanted) {

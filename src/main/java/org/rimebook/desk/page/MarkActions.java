@@ -88,7 +88,9 @@ final class MarkActions {
     all.add(
         DeskAction.named(Group.MARK, name, () -> move(edge, readings))
             .key(key)
-            .saying("Moves an edge of the last interval selected, or of the entry being changed")
+            .saying(
+                "Moves an edge of the last interval selected, or of the entry being changed;"
+                    + " not while a field is being typed in")
             .when(() -> !intervals().isEmpty())
             .done());
   }

@@ -3,6 +3,8 @@ package org.rimebook.desk.page;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
@@ -44,7 +46,7 @@ public final class MarkBar extends JPanel {
   private static final String INTERVALS = "intervals";
 
   private final transient Marking marking;
-  private final JLabel span = new JLabel();
+  private final JLabel span = new Title();
   private final JPanel row = new JPanel(new WrapRow());
   private final JTextArea words = new JTextArea();
   private final JPanel content =
@@ -136,7 +138,6 @@ public final class MarkBar extends JPanel {
     row.removeAll();
     wires.clear();
     fields = Optional.empty();
-    span.setFont(Look.bold(1));
     row.add(span);
     if (task.isPresent()) {
       form(task.get());
@@ -166,6 +167,8 @@ public final class MarkBar extends JPanel {
     }
     MarkFields made = new MarkFields(task, this::changed, this::write);
     fields = Optional.of(made);
+    OpeningKey.swallow(
+        EventQueue.getCurrentEvent(), KeyboardFocusManager.getCurrentKeyboardFocusManager());
     made.parts().forEach(row::add);
     String deed =
         switch (task.purpose()) {
@@ -286,5 +289,16 @@ public final class MarkBar extends JPanel {
     return spans.size() == 1
         ? times.span(spans.get(0)) + length
         : spans.size() + " intervals from " + times.dayAndTime(spans.get(0).fromMs()) + length;
+  }
+
+  /** What is selected, in bold type of the scale in force. */
+  private static final class Title extends JLabel {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public void updateUI() {
+      super.updateUI();
+      setFont(Look.bold(1));
+    }
   }
 }

@@ -1,9 +1,6 @@
 package org.rimebook.desk.page;
 
 import java.awt.Component;
-import java.awt.EventQueue;
-import java.awt.event.KeyEvent;
-import java.awt.event.KeyListener;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -111,7 +108,6 @@ final class MarkFields {
     text.getAccessibleContext().setAccessibleName(label(field));
     text.setName(field.name());
     text.getDocument().addDocumentListener(new Typed(() -> type(field, text)));
-    text.addKeyListener(new NotTheKeyThatOpened(EventQueue.getMostRecentEventTime()));
     texts.put(field, text);
     parts.add(labelled(label(field), text));
   }
@@ -214,31 +210,6 @@ final class MarkFields {
         JList<?> list, Object value, int index, boolean selected, boolean focused) {
       String words = value instanceof BadReason reason ? EntryWords.reason(reason) : "";
       return super.getListCellRendererComponent(list, words, index, selected, focused);
-    }
-  }
-
-  /**
-   * The key that opens a form moves the cursor into it before its letter is delivered; the letter
-   * bears the time of the key and isn't text.
-   *
-   * @param openedMs when the form was opened [ms since epoch]
-   */
-  private record NotTheKeyThatOpened(long openedMs) implements KeyListener {
-    @Override
-    public void keyTyped(KeyEvent event) {
-      if (event.getWhen() <= openedMs) {
-        event.consume();
-      }
-    }
-
-    @Override
-    public void keyPressed(KeyEvent event) {
-      // a key of its own
-    }
-
-    @Override
-    public void keyReleased(KeyEvent event) {
-      // nothing is typed by it
     }
   }
 

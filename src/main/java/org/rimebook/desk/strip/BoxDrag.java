@@ -43,10 +43,12 @@ final class BoxDrag implements StackNavigation.Drag {
     if (box.width < Look.px(LEAST_WIDTH)) {
       return;
     }
+    Interval wanted = new Interval(stack.timeAt(box.x), stack.timeAt(box.x + box.width));
+    view.remember();
     if (hasHeight()) {
       values();
     }
-    view.go(new Interval(stack.timeAt(box.x), stack.timeAt(box.x + box.width)));
+    view.move(wanted);
   }
 
   private void values() {

@@ -59,7 +59,9 @@ final class StackNavigation extends MouseAdapter {
     InputMap keys = stack.getInputMap(JComponent.WHEN_FOCUSED);
     bind(keys, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, false), () -> hold(true));
     bind(keys, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), () -> hold(false));
-    bind(keys, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::abandon);
+    KeyStroke escape = KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0);
+    keys.put(escape, escape.toString());
+    stack.getActionMap().put(escape.toString(), new Abandoning());
   }
 
   private void bind(InputMap keys, KeyStroke stroke, Runnable deed) {
@@ -81,9 +83,20 @@ final class StackNavigation extends MouseAdapter {
     stack.setCursor(Cursor.getPredefinedCursor(held ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
   }
 
-  private void abandon() {
-    drag = Drag.NONE;
-    stack.repaint();
+  /** Gives up a drag of the view; without one the key is left to whoever else means it. */
+  private final class Abandoning extends AbstractAction {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public boolean accept(Object sender) {
+      return drag != Drag.NONE;
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent event) {
+      drag = Drag.NONE;
+      stack.repaint();
+    }
   }
 
   @Override

@@ -55,6 +55,7 @@ public final class StripStack extends JComponent implements StackGeometry {
     setFocusable(true);
     updateUI();
     this.strips = new Strips(workspace, tasks, this::renewed);
+    workspace.view().beside(() -> AxesThen.of(strips));
     this.navigation = new StackNavigation(workspace, this);
     this.goTo = new GoTo(workspace.view(), this);
     this.stripsPanel = new StripsPanel(workspace, this);

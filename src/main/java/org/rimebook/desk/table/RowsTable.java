@@ -47,12 +47,14 @@ final class RowsTable extends JTable {
       TableColumn shown = getColumnModel().getColumn(column.ordinal());
       shown.setMinWidth(shrinks(column) ? least(column) : width(column));
       shown.setPreferredWidth(width(column));
+      shown.setWidth(width(column));
     }
   }
 
   /** Width at which the heading is whole; beside figures, with the mark of the order. */
   private int least(TotalsColumn column) {
-    FontMetrics metrics = getTableHeader().getFontMetrics(getTableHeader().getFont());
+    // the header itself is dressed anew only after the table
+    FontMetrics metrics = getTableHeader().getFontMetrics(Look.text(1));
     return metrics.stringWidth(getColumnName(column.ordinal()))
         + Look.px(shrinks(column) ? 20 : 28);
   }

@@ -195,12 +195,21 @@ public final class TotalsTable extends JPanel {
     Optional<TotalsRow> anchor =
         top < 0 || top >= rows.getRowCount() ? Optional.empty() : Optional.of(rows.row(top));
     int offset = top < 0 ? 0 : table.offset(top);
-    if (rows.show(shown, list.text())) {
+    if (showInPlace(shown)) {
       return;
     }
     mark(workspace.selection().get());
     anchor.ifPresent(row -> anchor(row, offset));
     refresh();
+  }
+
+  /** Rows put elsewhere lose their marks in the table, but what is selected stays selected. */
+  private boolean showInPlace(List<TotalsRow> shown) {
+    boolean before = following;
+    following = true;
+    boolean inPlace = rows.show(shown, list.text());
+    following = before;
+    return inPlace;
   }
 
   private void anchor(TotalsRow row, int offset) {

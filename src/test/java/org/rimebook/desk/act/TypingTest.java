@@ -7,8 +7,11 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.Test;
 
 class TypingTest {
@@ -41,6 +44,21 @@ class TypingTest {
     assertThat(typed(field, InputEvent.CTRL_DOWN_MASK, KeyEvent.VK_Z, 'z')).isFalse();
     assertThat(typed(field, 0, KeyEvent.VK_ESCAPE, (char) 27)).isFalse();
     assertThat(typed(field, 0, KeyEvent.VK_F2, KeyEvent.CHAR_UNDEFINED)).isFalse();
+  }
+
+  @Test
+  void aPlainKeyIsAnOpenMenusAndNoCommandBeneathIt() {
+    MenuSelectionManager menus = MenuSelectionManager.defaultManager();
+    KeyEvent letter = pressed(new JLabel(), 0, KeyEvent.VK_S, 's');
+    KeyEvent command = pressed(new JLabel(), InputEvent.CTRL_DOWN_MASK, KeyEvent.VK_Z, 'z');
+    menus.setSelectedPath(new MenuElement[] {new JMenuItem("Sign off")});
+    try {
+      assertThat(Typing.isForMenu(letter)).isTrue();
+      assertThat(Typing.isForMenu(command)).isFalse();
+    } finally {
+      menus.clearSelectedPath();
+    }
+    assertThat(Typing.isForMenu(letter)).isFalse();
   }
 
   @Test

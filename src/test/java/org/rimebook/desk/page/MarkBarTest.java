@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.rimebook.desk.page.MarkScene.LEFT;
 import static org.rimebook.desk.page.MarkScene.inside;
 
-import java.awt.event.KeyEvent;
-import java.awt.event.KeyListener;
+import java.awt.Font;
+import java.awt.Insets;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,8 +14,11 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -130,23 +133,22 @@ class MarkBarTest {
   }
 
   @Test
-  void theLetterOfTheKeyThatOpensAFormIsNotTypedIntoIt() {
-    scene.act("Remark");
-    JTextField note = field("NOTE");
-    assertThat(taken(note, typed(note, 0))).isFalse();
-    assertThat(taken(note, typed(note, Long.MAX_VALUE))).isTrue();
-  }
-
-  /** Whether a field takes a key as text once its listeners have had it. */
-  private static boolean taken(JTextField field, KeyEvent key) {
-    for (KeyListener listener : field.getKeyListeners()) {
-      listener.keyTyped(key);
+  void itsTitleAndEdgeFollowTheThemeAndTheScale() {
+    scene.drag(scene.stack, 0.25, 1, LEFT);
+    JLabel title = inside(bar, JLabel.class).findFirst().orElseThrow();
+    JScrollPane scroll = inside(bar, JScrollPane.class).findFirst().orElseThrow();
+    Font before = title.getFont();
+    UIManager.put("defaultFont", before.deriveFont(Font.PLAIN, 26f));
+    try {
+      SwingUtilities.updateComponentTreeUI(bar);
+      assertThat(title.getFont().getSize()).isEqualTo(26);
+      assertThat(title.getFont().isBold()).isTrue();
+      assertThat(scroll.getInsets()).isEqualTo(new Insets(0, 0, 0, 0));
+    } finally {
+      UIManager.put("defaultFont", null);
+      SwingUtilities.updateComponentTreeUI(bar);
     }
-    return !key.isConsumed();
-  }
-
-  private static KeyEvent typed(JTextField on, long when) {
-    return new KeyEvent(on, KeyEvent.KEY_TYPED, when, 0, KeyEvent.VK_UNDEFINED, 'r');
+    assertThat(title.getFont()).isEqualTo(before);
   }
 
   @Test

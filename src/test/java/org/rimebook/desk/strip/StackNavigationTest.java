@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.rimebook.desk.model.StripSetting;
 import org.rimebook.desk.model.StripSetting.Kind;
@@ -101,6 +105,52 @@ class StackNavigationTest {
               .extracting(StripSetting::kind)
               .containsExactly(Kind.DEPTH);
         });
+  }
+
+  @Test
+  void goingBackFromABoxHasItsStripFitAgainAndForwardStayAgain() {
+    Stack.of(
+        season(),
+        stack -> {
+          Extent before = stack.plot(Kind.DEPTH).range();
+          Point from = at(stack, Kind.DEPTH, 40, 0.5);
+          stack.drag(LEFT | CTRL, from, at(stack, Kind.DEPTH, 30, 0));
+          Extent boxed = stack.plot(Kind.DEPTH).range();
+          stack.act("Back to the view before");
+          assertThat(stack.workspace.strips().get()).allMatch(StripSetting::fits);
+          assertThat(stack.plot(Kind.DEPTH).range()).isEqualTo(before);
+          stack.act("Forward again");
+          assertThat(stack.plot(Kind.DEPTH).range()).isEqualTo(boxed);
+          assertThat(stack.workspace.strips().get()).anyMatch(strip -> !strip.fits());
+        });
+  }
+
+  @Test
+  void escapeIsTakenOnlyWhileTheViewIsDragged() {
+    Stack.of(
+        season(),
+        stack -> {
+          Interval before = visible(stack);
+          assertThat(escape(stack)).isFalse();
+          Stack.send(
+              stack.strips, MouseEvent.MOUSE_PRESSED, LEFT | CTRL, at(stack, Kind.DEPTH, 30, 0.5));
+          assertThat(escape(stack)).isTrue();
+          Point to = at(stack, Kind.DEPTH, 40, 0.5);
+          Stack.send(stack.strips, MouseEvent.MOUSE_DRAGGED, LEFT | CTRL, to);
+          Stack.send(stack.strips, MouseEvent.MOUSE_RELEASED, LEFT | CTRL, to);
+          assertThat(visible(stack)).isEqualTo(before);
+        });
+  }
+
+  /** Whether the strips take Escape. */
+  private static boolean escape(Stack stack) {
+    KeyStroke escape = KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0);
+    Object name = stack.strips.getInputMap(JComponent.WHEN_FOCUSED).get(escape);
+    char typed = (char) KeyEvent.VK_ESCAPE;
+    KeyEvent event =
+        new KeyEvent(stack.strips, KeyEvent.KEY_PRESSED, 0, 0, KeyEvent.VK_ESCAPE, typed);
+    return SwingUtilities.notifyAction(
+        stack.strips.getActionMap().get(name), escape, event, stack.strips, 0);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
@@ -16,6 +17,7 @@ import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.rimebook.desk.act.DeskAction;
@@ -102,6 +104,43 @@ class PanelsTest {
           assertThat(table.getSelectedRows()).containsExactly(10, 11);
           act(panel, "Why this total");
           assertThat(desk.workspace.asked().get()).isPresent();
+        });
+  }
+
+  @Test
+  void sortingKeepsWhatIsSelected() throws InterruptedException, InvocationTargetException {
+    onTheEventThread(
+        () -> {
+          Desk desk = Desk.with(bucket(), NOWHERE);
+          TotalsTable panel = new TotalsTable(desk.workspace);
+          act(panel, "Hourly totals");
+          JTable table = all(JTable.class, panel).get(0);
+          table.setRowSelectionInterval(10, 11);
+          table.getRowSorter().toggleSortOrder(0);
+          assertThat(desk.workspace.selection().get().intervals())
+              .containsExactly(Bucket.span(10, 12));
+          int last = table.getRowCount() - 1;
+          assertThat(table.getSelectedRows()).containsExactly(last - 11, last - 10);
+        });
+  }
+
+  @Test
+  void itsColumnsFollowTheScale() throws InterruptedException, InvocationTargetException {
+    onTheEventThread(
+        () -> {
+          JTable table =
+              all(JTable.class, new TotalsTable(Desk.with(bucket(), NOWHERE).workspace)).get(0);
+          int before = table.getColumnModel().getColumn(0).getWidth();
+          Font font = UIManager.getFont("defaultFont");
+          UIManager.put("defaultFont", font.deriveFont(2 * font.getSize2D()));
+          try {
+            SwingUtilities.updateComponentTreeUI(table);
+            assertThat(table.getColumnModel().getColumn(0).getWidth()).isGreaterThan(before);
+          } finally {
+            UIManager.put("defaultFont", null);
+          }
+          SwingUtilities.updateComponentTreeUI(table);
+          assertThat(table.getColumnModel().getColumn(0).getWidth()).isEqualTo(before);
         });
   }
 
