@@ -7,12 +7,14 @@ import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.desk.model.Drawer;
 import org.rimebook.fixture.Copies;
+import org.rimebook.fixture.Terminal;
 import org.rimebook.notebook.Entry;
 import org.rimebook.season.Season;
 import org.rimebook.station.Interval;
@@ -41,7 +43,12 @@ class WindowTest {
       sitting.person.press("control T");
       assertThat(sitting.workspace().drawer().get()).isEqualTo(Drawer.TOTALS);
       left = Person.see(() -> sitting.workspace().view().visible().get());
+      export(sitting, folder.resolve("window"));
     }
+    assertThat(Terminal.run("totals", season, "--out", folder.resolve("line")).code()).isZero();
+    assertThat(Copies.bytes(folder.resolve("window")))
+        .isEqualTo(Copies.bytes(folder.resolve("line")))
+        .containsKeys("hourly.csv", "daily.csv", "season.json", "datapackage.json");
     try (Sitting again = Sitting.with(season, memory)) {
       assertThat(Person.<Interval>see(() -> again.workspace().view().visible().get()))
           .isEqualTo(left);
@@ -99,6 +106,20 @@ class WindowTest {
     sitting.person.press("control shift Z");
     assertThat(lastEntry(sitting).interval()).isEqualTo(dragged);
     sitting.waitUntilSettled();
+  }
+
+  private static void export(Sitting sitting, Path into) {
+    sitting.person.press("control E");
+    sitting.person.waitFor(
+        "the dialog",
+        () ->
+            Arrays.stream(sitting.frame().getOwnedWindows())
+                .anyMatch(window -> Texts.in(window).contains("season.json")));
+    sitting.picture("export");
+    sitting.person.press("control A");
+    sitting.person.type(into.toString());
+    sitting.person.press("ENTER");
+    sitting.person.waitFor("the tables", () -> Files.exists(into.resolve("season.json")));
   }
 
   private static Entry.Spanning lastEntry(Sitting sitting) {
