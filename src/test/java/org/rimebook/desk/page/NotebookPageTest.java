@@ -6,17 +6,21 @@ import static org.rimebook.fixture.KeptSeason.noise;
 import static org.rimebook.fixture.KeptSeason.remark;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +67,37 @@ class NotebookPageTest {
     assertThat(scene.workspace.view().canGoBack()).isTrue();
     assertThat(scene.workspace.view().visible().get())
         .satisfies(v -> assertThat(v.fromMs()).isLessThan(scene.readings(0, 1).fromMs()));
+  }
+
+  @Test
+  void anEntryJustWrittenIsWhollyInView() throws InterruptedException, InvocationTargetException {
+    JScrollPane scroll = inside(page, JScrollPane.class).findFirst().orElseThrow();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          page.setSize(300, 260);
+          layOut(page);
+          for (int i = 0; i < 12; i++) {
+            scene.season.keeper().write(List.of(remark("snow on the rim, day " + i)));
+          }
+          scene.marking.choose(scene.season.inForce().get(scene.season.inForce().size() - 1));
+        });
+    SwingUtilities.invokeAndWait(
+        () -> {
+          int chosen = list.getSelectedIndex();
+          assertThat(chosen).isPositive();
+          assertThat(
+                  scroll.getViewport().getViewRect().contains(list.getCellBounds(chosen, chosen)))
+              .isTrue();
+        });
+  }
+
+  private static void layOut(Container container) {
+    container.doLayout();
+    for (Component part : container.getComponents()) {
+      if (part instanceof Container inner) {
+        layOut(inner);
+      }
+    }
   }
 
   @Test
