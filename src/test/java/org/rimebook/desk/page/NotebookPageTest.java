@@ -16,7 +16,6 @@ import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
-import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
@@ -70,24 +69,30 @@ class NotebookPageTest {
   }
 
   @Test
-  void anEntryJustWrittenIsWhollyInView() throws InterruptedException, InvocationTargetException {
-    JScrollPane scroll = inside(page, JScrollPane.class).findFirst().orElseThrow();
+  void anEntryJustWrittenStaysInViewWhenItsWordsWrap()
+      throws InterruptedException, InvocationTargetException {
     SwingUtilities.invokeAndWait(
         () -> {
-          page.setSize(300, 260);
+          page.setSize(420, 260);
           layOut(page);
-          for (int i = 0; i < 12; i++) {
-            scene.season.keeper().write(List.of(remark("snow on the rim, day " + i)));
+          for (int day = 0; day < 12; day++) {
+            String note = "snow on the rim and rime on the shield, brushed off on day " + day;
+            scene.season.keeper().write(List.of(remark(note)));
           }
           scene.marking.choose(scene.season.inForce().get(scene.season.inForce().size() - 1));
+          layOut(page);
         });
+    SwingUtilities.invokeAndWait(
+        () -> {
+          page.setSize(180, 260);
+          layOut(page);
+        });
+    SwingUtilities.invokeAndWait(() -> layOut(page));
     SwingUtilities.invokeAndWait(
         () -> {
           int chosen = list.getSelectedIndex();
           assertThat(chosen).isPositive();
-          assertThat(
-                  scroll.getViewport().getViewRect().contains(list.getCellBounds(chosen, chosen)))
-              .isTrue();
+          assertThat(list.getVisibleRect().contains(list.getCellBounds(chosen, chosen))).isTrue();
         });
   }
 
