@@ -39,14 +39,17 @@ final class Appearance {
     all.add(
         DeskAction.named(Group.VIEW, "Everything larger", () -> step(1))
             .key("control EQUALS")
+            .mnemonic('V')
             .done());
     all.add(
         DeskAction.named(Group.VIEW, "Everything smaller", () -> step(-1))
             .key("control MINUS")
+            .mnemonic('M')
             .done());
     all.add(
         DeskAction.named(Group.VIEW, "Everything at 100 %", () -> choose(1))
             .key("control 0")
+            .mnemonic('1')
             .done());
     for (Theme theme : Theme.values()) {
       all.add(DeskAction.named(Group.VIEW, "Theme: " + theme.words(), () -> wear(theme)).done());

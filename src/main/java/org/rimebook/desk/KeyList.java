@@ -1,6 +1,7 @@
 package org.rimebook.desk;
 
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -8,7 +9,10 @@ import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.Scrollable;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
@@ -24,8 +28,12 @@ final class KeyList {
     JDialog dialog = new JDialog(window, "Keys", false);
     JScrollPane scroll = new JScrollPane(content(book));
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    scroll.getVerticalScrollBar().setUnitIncrement(Look.px(24));
-    scroll.setPreferredSize(new Dimension(Look.px(720), Look.px(560)));
+    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    Rectangle screen = window.getGraphicsConfiguration().getBounds();
+    scroll.setPreferredSize(
+        new Dimension(
+            Math.min(Look.px(880), screen.width - Look.px(48)),
+            Math.min(Look.px(640), screen.height - Look.px(96))));
     dialog.setContentPane(scroll);
     dialog
         .getRootPane()
@@ -40,7 +48,8 @@ final class KeyList {
 
   static JPanel content(ActionBook book) {
     JPanel panel =
-        new JPanel(new MigLayout("wrap 3, insets 16 24 16 24, gapy 4", "[]16[]16[grow]"));
+        new Page(
+            new MigLayout("wrap 3, fillx, insets 16 24 16 24, gapy 4", "[]16[]16[grow, fill]"));
     for (Group group : Group.values()) {
       JLabel title = new JLabel(group.words());
       title.setFont(Look.bold(1.1));
@@ -64,10 +73,53 @@ final class KeyList {
   private static void addRow(JPanel panel, String key, String name, String description) {
     JLabel keyLabel = new JLabel(key);
     keyLabel.setFont(Look.bold(1));
-    JLabel about = new JLabel(description);
+    JTextArea about = new JTextArea(description);
+    about.setEditable(false);
+    about.setFocusable(false);
+    about.setLineWrap(true);
+    about.setWrapStyleWord(true);
+    about.setOpaque(false);
+    about.setBorder(BorderFactory.createEmptyBorder());
     about.setForeground(Look.muted());
-    panel.add(keyLabel, "gapleft 16");
-    panel.add(new JLabel(name));
-    panel.add(about);
+    about.getAccessibleContext().setAccessibleName(name);
+    // the caret would scroll the list to where it was set last
+    ((DefaultCaret) about.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+    panel.add(keyLabel, "gapleft 16, top");
+    panel.add(new JLabel(name), "top");
+    panel.add(about, "top, wmin 0");
+  }
+
+  /** As wide as what it scrolls in, so that descriptions wrap. */
+  private static final class Page extends JPanel implements Scrollable {
+    private static final long serialVersionUID = 1;
+
+    Page(MigLayout layout) {
+      super(layout);
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+      return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+      return Look.px(24);
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+      return visible.height;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+      return false;
+    }
   }
 }

@@ -123,6 +123,7 @@ final class SeasonPane extends JPanel {
         DeskAction.named(Group.TOTALS, "Close explanation", this::closeWhy)
             .saying("Back to the notebook")
             .key("shift W")
+            .mnemonic('X')
             .when(() -> workspace.asked().get().isPresent())
             .done());
     return all;

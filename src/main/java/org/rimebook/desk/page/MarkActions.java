@@ -152,8 +152,8 @@ final class MarkActions {
             .mnemonic('U')
             .when(() -> noForm() && stepsNow().flatMap(Steps::undo).isPresent())
             .done();
-    DeskAction redo = redo("Redo", "control shift Z");
-    DeskAction again = redo("Redo, other key", "control Y");
+    DeskAction redo = redo("Redo", 'R', "control shift Z");
+    DeskAction again = redo("Redo, other key", 'O', "control Y");
     all.addAll(List.of(undo, redo, again));
     marking
         .workspace()
@@ -166,9 +166,10 @@ final class MarkActions {
             });
   }
 
-  private DeskAction redo(String name, String key) {
+  private DeskAction redo(String name, char mnemonic, String key) {
     return DeskAction.named(Group.NOTEBOOK, name, marking::redo)
         .key(key)
+        .mnemonic(mnemonic)
         .when(() -> noForm() && stepsNow().flatMap(Steps::redo).isPresent())
         .done();
   }

@@ -18,6 +18,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.WrapRow;
@@ -91,7 +92,11 @@ public final class NotebookPage extends JPanel {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent event) {
+            boolean inView = chosenInView();
             measureAgain();
+            if (inView) {
+              list.ensureIndexIsVisible(list.getSelectedIndex());
+            }
           }
         });
   }
@@ -181,9 +186,19 @@ public final class NotebookPage extends JPanel {
       list.clearSelection();
     } else if (found != list.getSelectedIndex()) {
       list.setSelectedIndex(found);
-      list.ensureIndexIsVisible(found);
+      reveal();
     }
     filling = false;
+  }
+
+  /** Brings the entry chosen into view, now and once the window is laid out with it. */
+  private void reveal() {
+    list.ensureIndexIsVisible(list.getSelectedIndex());
+    SwingUtilities.invokeLater(
+        () -> {
+          validate();
+          list.ensureIndexIsVisible(list.getSelectedIndex());
+        });
   }
 
   private void choose() {
@@ -196,6 +211,12 @@ public final class NotebookPage extends JPanel {
 
   private void change() {
     entryChosen().flatMap(entry -> marking.entry(entry.header().id())).ifPresent(marking::change);
+  }
+
+  /** Whether any of the entry chosen is in view. */
+  private boolean chosenInView() {
+    int chosen = list.getSelectedIndex();
+    return chosen >= 0 && list.getVisibleRect().intersects(list.getCellBounds(chosen, chosen));
   }
 
   /** Row heights depend on the width and on whether a history is shown. */

@@ -29,6 +29,9 @@ final class CheckedField extends JPanel {
     super(new MigLayout("insets 0, wrap 1, gapy 2, hidemode 3", "[grow, fill]"));
     field = new JTextField(text, 6);
     field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, example);
+    field.putClientProperty(
+        FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY,
+        FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
     field.getAccessibleContext().setAccessibleName(name);
     JLabel label = Words.label(name, () -> Look.text(0.92), Look::muted);
     label.setLabelFor(field);

@@ -94,6 +94,8 @@ final class WiresPanel extends JPanel {
         fields.put(field, entry);
         panel.add(entry, field == WireField.F0 ? "wrap" : "");
       }
+      // its room is kept, so that what is beneath stays in place as one types
+      said.setRows(2);
       said.getAccessibleContext().setAccessibleName("About this calibration");
       panel.add(said, "span, growx, wmin 0");
     }
@@ -104,7 +106,6 @@ final class WiresPanel extends JPanel {
       check.faults().forEach(fault -> words.add("Can't be used: " + fault + "."));
       check.alerts().forEach(alert -> words.add("Worth a look: " + alert + "."));
       said.setText(String.join("\n", words));
-      said.setVisible(!words.isEmpty());
     }
   }
 }

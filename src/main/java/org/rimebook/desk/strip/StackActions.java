@@ -27,27 +27,29 @@ final class StackActions {
     TimeView view = workspace.view();
     this.all =
         List.of(
-            action("Zoom in", "typed +", () -> zoom(ZOOM)),
-            action("Zoom out", "typed -", () -> zoom(1 / ZOOM)),
-            action("Earlier", "LEFT", () -> pan(-PAN)),
-            action("Later", "RIGHT", () -> pan(PAN)),
-            action("Earlier by a screen", "shift LEFT", () -> pan(-1)),
-            action("Later by a screen", "shift RIGHT", () -> pan(1)),
-            action("Fit a day", "1", () -> fit(1)),
-            action("Fit a week", "2", () -> fit(7)),
-            action("Fit the season", "3", () -> view.go(view.whole())),
+            action("Zoom in", "typed +", 'Z', () -> zoom(ZOOM)),
+            action("Zoom out", "typed -", 'U', () -> zoom(1 / ZOOM)),
+            action("Earlier", "LEFT", 'E', () -> pan(-PAN)),
+            action("Later", "RIGHT", 'L', () -> pan(PAN)),
+            action("Earlier by a screen", "shift LEFT", 'I', () -> pan(-1)),
+            action("Later by a screen", "shift RIGHT", 'T', () -> pan(1)),
+            action("Fit a day", "1", 'D', () -> fit(1)),
+            action("Fit a week", "2", 'K', () -> fit(7)),
+            action("Fit the season", "3", 'S', () -> view.go(view.whole())),
             DeskAction.named(Group.VIEW, "Back to the view before", view::back)
                 .key("alt LEFT")
+                .mnemonic('B')
                 .when(view::canGoBack)
                 .done(),
             DeskAction.named(Group.VIEW, "Forward again", view::forward)
                 .key("alt RIGHT")
+                .mnemonic('G')
                 .when(view::canGoForward)
                 .done(),
-            action("Go to a date", "control G", () -> stack.goTo().toggle()),
-            action("Choose the strips", "S", () -> stack.stripsPanel().toggle()),
-            action("Catch accumulated, by hours or by days", "C", this::nextForm),
-            action("Axes fit what is in view, or stay", "F", this::fitAll));
+            action("Go to a date", "control G", 'A', () -> stack.goTo().toggle()),
+            action("Choose the strips", "S", 'P', () -> stack.stripsPanel().toggle()),
+            action("Catch accumulated, by hours or by days", "C", 'C', this::nextForm),
+            action("Axes fit what is in view, or stay", "F", 'X', this::fitAll));
     view.visible().watch(visible -> all.forEach(DeskAction::refresh));
     workspace.opened().watch(opened -> all.forEach(DeskAction::refresh));
   }
@@ -56,9 +58,10 @@ final class StackActions {
     return all;
   }
 
-  private DeskAction action(String name, String key, Runnable deed) {
+  private DeskAction action(String name, String key, char mnemonic, Runnable deed) {
     return DeskAction.named(Group.VIEW, name, deed)
         .key(key)
+        .mnemonic(mnemonic)
         .when(() -> workspace.opened().get().isPresent())
         .done();
   }

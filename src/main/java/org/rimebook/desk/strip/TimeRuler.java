@@ -23,9 +23,7 @@ final class TimeRuler {
     this.visible = visible;
     this.x = ms -> plots.x + (ms - visible.fromMs()) * (double) plots.width / visible.lengthMs();
     long apartMs = Math.max(1, visible.lengthMs() * Look.px(44) / Math.max(1, plots.width));
-    TimeTicks wide = TimeTicks.of(visible, offset, apartMs);
-    boolean days = wide.finest() == TimeTicks.Unit.DAYS;
-    this.ticks = days ? TimeTicks.of(visible, offset, apartMs * 5 / 8) : wide;
+    this.ticks = TimeTicks.reading(visible, offset, apartMs);
   }
 
   /** Draws its lines through a strip. */

@@ -25,6 +25,7 @@ record TimeTicks(List<Tick> upper, List<Tick> lower, Unit finest) {
   private static final int[] DAYS = {1, 2, 5, 10, 15};
   private static final int[] MONTHS = {1, 3, 6, 12};
   private static final int DAYS_NEAR_END = 28;
+  private static final int DAY_ROOM_IN_EIGHTHS = 5;
 
   private static final DateTimeFormatter HOUR = words("HH:mm");
   private static final DateTimeFormatter DAY = words("EEE d MMMM uuuu");
@@ -73,6 +74,22 @@ record TimeTicks(List<Tick> upper, List<Tick> lower, Unit finest) {
     }
     return new TimeTicks(
         months(visible, offset, step, MONTH_NAME), months(visible, offset, 12, YEAR), Unit.MONTHS);
+  }
+
+  /**
+   * Marks whose words don't touch: days of the month take less room than hours or months.
+   *
+   * @param visible the stretch
+   * @param offset station time
+   * @param apartMs the least time between two marks, unless they are days [ms]
+   */
+  static TimeTicks reading(Interval visible, ZoneOffset offset, long apartMs) {
+    TimeTicks wide = of(visible, offset, apartMs);
+    if (wide.finest() != Unit.DAYS) {
+      return wide;
+    }
+    TimeTicks closer = of(visible, offset, apartMs * DAY_ROOM_IN_EIGHTHS / 8);
+    return closer.finest() == Unit.DAYS ? closer : wide;
   }
 
   private static List<Tick> hours(Interval visible, ZoneOffset offset, int minutes) {

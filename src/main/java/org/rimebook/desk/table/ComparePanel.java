@@ -70,7 +70,7 @@ public final class ComparePanel extends JPanel {
     this.compare =
         DeskAction.named(Group.SEASON, "Compare with another notebook…", this::choose)
             .saying("Shows entries and daily totals that differ from another notebook's")
-            .mnemonic('C')
+            .mnemonic('M')
             .when(() -> workspace.opened().get().isPresent())
             .done();
     workspace.opened().watch(opened -> compare.refresh());

@@ -6,8 +6,10 @@ import static org.rimebook.fixture.KeptSeason.noise;
 import static org.rimebook.fixture.KeptSeason.remark;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.Action;
@@ -17,6 +19,7 @@ import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +66,43 @@ class NotebookPageTest {
     assertThat(scene.workspace.view().canGoBack()).isTrue();
     assertThat(scene.workspace.view().visible().get())
         .satisfies(v -> assertThat(v.fromMs()).isLessThan(scene.readings(0, 1).fromMs()));
+  }
+
+  @Test
+  void anEntryJustWrittenStaysInViewWhenItsWordsWrap()
+      throws InterruptedException, InvocationTargetException {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          page.setSize(420, 260);
+          layOut(page);
+          for (int day = 0; day < 12; day++) {
+            String note = "snow on the rim and rime on the shield, brushed off on day " + day;
+            scene.season.keeper().write(List.of(remark(note)));
+          }
+          scene.marking.choose(scene.season.inForce().get(scene.season.inForce().size() - 1));
+          layOut(page);
+        });
+    SwingUtilities.invokeAndWait(
+        () -> {
+          page.setSize(180, 260);
+          layOut(page);
+        });
+    SwingUtilities.invokeAndWait(() -> layOut(page));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          int chosen = list.getSelectedIndex();
+          assertThat(chosen).isPositive();
+          assertThat(list.getVisibleRect().contains(list.getCellBounds(chosen, chosen))).isTrue();
+        });
+  }
+
+  private static void layOut(Container container) {
+    container.doLayout();
+    for (Component part : container.getComponents()) {
+      if (part instanceof Container inner) {
+        layOut(inner);
+      }
+    }
   }
 
   @Test

@@ -45,6 +45,16 @@ class TimeTicksTest {
     assertThat(words(ticks.lower())).containsExactly("January 2025", "February 2025", "March 2025");
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {10, 12, 15, 18, 20, 24, 30})
+  void onlyDaysStandCloserThanHours(int hours) {
+    Interval visible = span("2025-01-10T00:00", "2025-01-30T00:00");
+    TimeTicks ticks = TimeTicks.reading(visible, OFFSET, hours * 3_600_000L);
+    long apartMs = ticks.upper().get(1).epochMs() - ticks.upper().get(0).epochMs();
+    long leastMs = hours * 3_600_000L * (ticks.finest() == TimeTicks.Unit.DAYS ? 5 : 8) / 8;
+    assertThat(apartMs).isGreaterThanOrEqualTo(leastMs);
+  }
+
   @Test
   void monthsStandOverYears() {
     TimeTicks ticks =
