@@ -12,7 +12,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
@@ -73,7 +72,7 @@ final class KeyList {
   private static void addRow(JPanel panel, String key, String name, String description) {
     JLabel keyLabel = new JLabel(key);
     keyLabel.setFont(Look.bold(1));
-    JTextArea about = new JTextArea(description);
+    JTextArea about = new Description(description);
     about.setEditable(false);
     about.setFocusable(false);
     about.setLineWrap(true);
@@ -82,11 +81,23 @@ final class KeyList {
     about.setBorder(BorderFactory.createEmptyBorder());
     about.setForeground(Look.muted());
     about.getAccessibleContext().setAccessibleName(name);
-    // the caret would scroll the list to where it was set last
-    ((DefaultCaret) about.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     panel.add(keyLabel, "gapleft 16, top");
     panel.add(new JLabel(name), "top");
     panel.add(about, "top, wmin 0");
+  }
+
+  /** Words that wrap, whose caret doesn't scroll the list to them. */
+  private static final class Description extends JTextArea {
+    private static final long serialVersionUID = 1;
+
+    Description(String words) {
+      super(words);
+    }
+
+    @Override
+    public void scrollRectToVisible(Rectangle place) {
+      // the list is scrolled by its reader alone
+    }
   }
 
   /** As wide as what it scrolls in, so that descriptions wrap. */

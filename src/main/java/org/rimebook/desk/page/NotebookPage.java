@@ -55,7 +55,6 @@ public final class NotebookPage extends JPanel {
     this.marking = marking;
     setName("notebook page");
     getAccessibleContext().setAccessibleName("Notebook");
-    setBackground(Look.paper());
     find.putClientProperty("JTextField.placeholderText", "Find");
     find.putClientProperty("JTextField.showClearButton", true);
     find.getAccessibleContext().setAccessibleName("Find in the notebook");
@@ -80,6 +79,12 @@ public final class NotebookPage extends JPanel {
     marking.workspace().opened().watch(opened -> fill());
     marking.workspace().selection().watch(selection -> follow());
     fill();
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBackground(Look.paper());
   }
 
   private void prepareList() {
