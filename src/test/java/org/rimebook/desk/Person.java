@@ -25,6 +25,7 @@ final class Person {
 
   private static final Path SCREENS = Path.of("target", "screens");
   private static final long PATIENCE_MS = 30_000;
+  private static final int REACHING_MS = 80;
 
   private final Robot robot;
 
@@ -63,9 +64,14 @@ final class Person {
     settle();
   }
 
-  /** Lets everything under way on the event thread end. */
+  /**
+   * Lets what was done reach the window and its handling end. The robot's own wait for idleness
+   * takes most of a second each time.
+   */
   void settle() {
-    robot.waitForIdle();
+    robot.delay(REACHING_MS);
+    see(() -> null);
+    see(() -> null);
   }
 
   void press(String stroke) {
@@ -113,9 +119,13 @@ final class Person {
   }
 
   void move(Component component, int x, int y) {
+    point(component, x, y);
+    settle();
+  }
+
+  private void point(Component component, int x, int y) {
     Point corner = see(component::getLocationOnScreen);
     robot.mouseMove(corner.x + x, corner.y + y);
-    settle();
   }
 
   void click(Component component, int x, int y) {
@@ -148,6 +158,7 @@ final class Person {
     for (int i = 1; i < through.length; i++) {
       glide(component, through[i - 1], through[i]);
     }
+    settle();
   }
 
   void release() {
@@ -158,7 +169,7 @@ final class Person {
   private void glide(Component component, Point from, Point to) {
     int steps = 12;
     for (int step = 1; step <= steps; step++) {
-      move(
+      point(
           component,
           from.x + (to.x - from.x) * step / steps,
           from.y + (to.y - from.y) * step / steps);

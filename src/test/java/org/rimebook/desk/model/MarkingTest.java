@@ -142,6 +142,18 @@ class MarkingTest {
   }
 
   @Test
+  void whatSomebodyElseWroteIsUndoneOnlyWhenAskedForTwice() {
+    season.keeper().write(List.of(KeptSeason.noise(0, 1)));
+    season.keeper().writer("cd");
+    marking.undo();
+    assertThat(season.inForce()).hasSize(1);
+    assertThat(marking.workspace().notice().get().words()).contains("isn't yours", "once more");
+    marking.undo();
+    assertThat(season.inForce()).isEmpty();
+    assertThat(marking.workspace().notice().get().words()).startsWith("Undone: bad interval");
+  }
+
+  @Test
   void whoeverIsUnknownIsAskedBeforeUndo() {
     season.keeper().write(List.of(KeptSeason.noise(0, 1)));
     season.keeper().writer("");
@@ -149,8 +161,9 @@ class MarkingTest {
     assertThat(season.inForce()).hasSize(1);
     marking.task().get().orElseThrow().form().type(MarkForm.Field.INITIALS, "cd");
     marking.write();
-    assertThat(season.inForce()).isEmpty();
     assertThat(season.keeper().writer()).isEqualTo("cd");
+    marking.undo();
+    assertThat(season.inForce()).isEmpty();
   }
 
   @Test

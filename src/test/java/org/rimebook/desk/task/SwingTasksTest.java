@@ -67,6 +67,7 @@ class SwingTasksTest {
                 },
                 told::add,
                 told::add));
+    assertThat(begun.await(30, TimeUnit.SECONDS)).isTrue();
     onEventThread(() -> tasks.run(Lane.OPEN, "later", progress -> "later", told::add, told::add));
 
     assertThat(next()).isEqualTo("later");
