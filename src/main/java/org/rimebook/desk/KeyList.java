@@ -11,12 +11,12 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
-import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.act.Keys;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.Sheet;
 
 /** The list of keys, group by group. */
 final class KeyList {
@@ -47,7 +47,7 @@ final class KeyList {
 
   static JPanel content(ActionBook book) {
     JPanel panel =
-        new Page(
+        new Sheet(
             new MigLayout("wrap 3, fillx, insets 16 24 16 24, gapy 4", "[]16[]16[grow, fill]"));
     for (Group group : Group.values()) {
       JLabel title = new JLabel(group.words());
@@ -97,40 +97,6 @@ final class KeyList {
     @Override
     public void scrollRectToVisible(Rectangle place) {
       // the list is scrolled by its reader alone
-    }
-  }
-
-  /** As wide as what it scrolls in, so that descriptions wrap. */
-  private static final class Page extends JPanel implements Scrollable {
-    private static final long serialVersionUID = 1;
-
-    Page(MigLayout layout) {
-      super(layout);
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-      return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-      return Look.px(24);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-      return visible.height;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-      return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-      return false;
     }
   }
 }

@@ -26,6 +26,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.EntryTimes;
 import org.rimebook.desk.model.EntryWords;
@@ -50,7 +51,7 @@ public final class MarkBar extends JPanel {
   private final JPanel row = new JPanel(new WrapRow());
   private final JTextArea words = new JTextArea();
   private final JPanel content =
-      new WidthTracker(new MigLayout("insets 0, fillx, hidemode 3, gap 0", "[grow, fill]"));
+      new Sheet(new MigLayout("insets 0, fillx, hidemode 3, gap 0", "[grow, fill]"));
   private transient Optional<MarkFields> fields = Optional.empty();
   private final transient Map<String, JCheckBox> wires = new LinkedHashMap<>();
   private transient Object shown = NOTHING;
