@@ -3,14 +3,10 @@ package org.rimebook.desk;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
@@ -24,25 +20,7 @@ final class KeyList {
   private KeyList() {}
 
   static void show(JFrame window, ActionBook book) {
-    JDialog dialog = new JDialog(window, "Keys", false);
-    JScrollPane scroll = new JScrollPane(content(book));
-    scroll.setBorder(BorderFactory.createEmptyBorder());
-    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-    Rectangle screen = window.getGraphicsConfiguration().getBounds();
-    scroll.setPreferredSize(
-        new Dimension(
-            Math.min(Look.px(880), screen.width - Look.px(48)),
-            Math.min(Look.px(640), screen.height - Look.px(96))));
-    dialog.setContentPane(scroll);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.dispose(),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
-    dialog.pack();
-    dialog.setLocationRelativeTo(window);
-    dialog.setVisible(true);
+    ReadingDialog.show(window, "Keys", content(book), new Dimension(880, 640));
   }
 
   static JPanel content(ActionBook book) {

@@ -4,15 +4,10 @@ import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JFrame;
-import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
-import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.station.Problem;
@@ -64,19 +59,7 @@ final class ReadingNotes {
     text.setWrapStyleWord(true);
     text.setMargin(new Insets(16, 16, 16, 16));
     text.getAccessibleContext().setAccessibleName("What was met on reading");
-    JScrollPane scroll = new JScrollPane(text);
-    scroll.setBorder(null);
-    scroll.setPreferredSize(new Dimension(Look.px(640), Look.px(400)));
-    JDialog dialog = new JDialog(window, "What was met on reading", false);
-    dialog.setContentPane(scroll);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            event -> dialog.dispose(),
-            KeyStroke.getKeyStroke("ESCAPE"),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
-    dialog.pack();
-    dialog.setLocationRelativeTo(window);
-    dialog.setVisible(true);
+    text.setCaretPosition(0);
+    ReadingDialog.show(window, "What was met on reading", text, new Dimension(640, 400));
   }
 }

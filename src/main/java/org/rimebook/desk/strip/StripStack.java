@@ -37,7 +37,6 @@ public final class StripStack extends JComponent implements StackGeometry {
   private final transient Picture picture = new Picture();
   private final transient EndLabels labels = new EndLabels();
   private final transient List<Overlay> overlays = new CopyOnWriteArrayList<>();
-  private final transient List<Runnable> listeners = new CopyOnWriteArrayList<>();
   private final transient List<Runnable> contentListeners = new CopyOnWriteArrayList<>();
   private final transient StackNavigation navigation;
   private final transient StackActions actions;
@@ -74,11 +73,6 @@ public final class StripStack extends JComponent implements StackGeometry {
   public void addOverlay(Overlay overlay) {
     overlays.add(overlay);
     repaint();
-  }
-
-  /** Told whenever instants or strips lie elsewhere than before. */
-  public void addGeometryListener(Runnable listener) {
-    listeners.add(listener);
   }
 
   /** Whether lines of the open season are on screen. */
@@ -220,7 +214,6 @@ public final class StripStack extends JComponent implements StackGeometry {
   private void changed() {
     picture.spoil();
     repaint();
-    listeners.forEach(Runnable::run);
   }
 
   @Override
