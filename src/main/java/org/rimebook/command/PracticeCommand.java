@@ -27,6 +27,7 @@ import picocli.CommandLine.TypeConversionException;
     mixinStandardHelpOptions = true,
     usageHelpWidth = 100,
     versionProvider = VersionProvider.class,
+    subcommands = FaultsCommand.class,
     description =
         "Score the estimator on simulated winters with known truth, beside published methods.",
     footerHeading = "%nExample:%n",

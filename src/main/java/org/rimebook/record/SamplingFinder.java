@@ -10,7 +10,7 @@ import java.util.List;
  * up to a second, as of a clock that rounds, or a quarter of the interval if that is less. How many
  * steps and how close are our own choice.
  */
-final class SamplingFinder {
+public final class SamplingFinder {
 
   private static final int STEPS_TO_AGREE = 5;
   private static final long JITTER_MS = 1000;
@@ -28,7 +28,7 @@ final class SamplingFinder {
    * @param startStamps whether a stamp is the start of its interval
    * @return the runs; a record of one row has no interval, its run states 0
    */
-  static List<SamplingRun> find(long[] stampsMs, boolean startStamps) {
+  public static List<SamplingRun> find(long[] stampsMs, boolean startStamps) {
     return stampsMs.length < 2
         ? List.of(new SamplingRun(0, 0, 0))
         : new SamplingFinder(stampsMs).runs(startStamps);

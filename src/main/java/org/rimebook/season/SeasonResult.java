@@ -13,6 +13,8 @@ import org.rimebook.depth.CalibrationCheck;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireCombiner;
 import org.rimebook.depth.WireDepths;
+import org.rimebook.findings.Findings;
+import org.rimebook.findings.Scene;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
@@ -30,6 +32,7 @@ public final class SeasonResult {
   private final LevelSeries level;
   private final List<Ruling> rulings;
   private final Estimate estimate;
+  private final Findings findings;
   private final Optional<Since> since;
   private Hours hours;
 
@@ -38,11 +41,13 @@ public final class SeasonResult {
       LevelSeries level,
       List<Ruling> rulings,
       Estimate estimate,
+      Findings findings,
       Optional<Since> since) {
     this.stage = stage;
     this.level = level;
     this.rulings = rulings;
     this.estimate = estimate;
+    this.findings = findings;
     this.since = since;
   }
 
@@ -75,11 +80,13 @@ public final class SeasonResult {
     LevelSeries level =
         WireCombiner.combine(
             depths.converted(), depths.depths(), season.notebook(), progress.part(0, 0.1));
+    Scene scene = Scene.of(depths.converted(), season.notebook(), depths.depths(), level);
+    Findings findings = Findings.in(scene, progress.part(0.1, 0.3));
     List<Ruling> rulings = Rulings.of(season.notebook());
     LevelEvidence evidence =
         new LevelEvidence(season.record(), season.sheet(), depths.depths(), level, rulings);
-    Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.1, 1));
-    return new SeasonResult(depths, level, rulings, estimate, Optional.empty());
+    Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.3, 1));
+    return new SeasonResult(depths, level, rulings, estimate, findings, Optional.empty());
   }
 
   /**
@@ -111,7 +118,8 @@ public final class SeasonResult {
     Revision revision = new Revision(stage, level, changed);
     Optional<Interval> where = revision.changed(rulings);
     if (where.isEmpty()) {
-      return new SeasonResult(revision.stage(), level, rulings, estimate, Optional.empty());
+      return new SeasonResult(
+          revision.stage(), level, rulings, estimate, findings.under(notebook), Optional.empty());
     }
     return revision
         .estimate(evidence(), estimate, where.get())
@@ -122,6 +130,7 @@ public final class SeasonResult {
                     revision.level(),
                     revision.rulings(),
                     revised.estimate(),
+                    findings.under(notebook),
                     Optional.of(new Since(this, revised.part()))))
         .orElseGet(() -> of(stage.anew(changed, Progress.NONE), Progress.NONE));
   }
@@ -180,6 +189,14 @@ public final class SeasonResult {
     return estimate.series();
   }
 
+  /**
+   * What looks wrong and nobody has decided on. A provisional result knows what was found before
+   * and is still to be decided, and nothing that has come up since.
+   */
+  public Findings findings() {
+    return findings;
+  }
+
   /** What was met on the way and didn't stop it, in the order of the stages. */
   public List<String> notes() {
     List<String> notes = new ArrayList<>();
@@ -202,7 +219,13 @@ public final class SeasonResult {
     if (hours == null) {
       Evidence evidence =
           new Evidence(
-              season().sheet(), season().record(), season().notebook(), depths(), level, series());
+              season().sheet(),
+              season().record(),
+              season().notebook(),
+              depths(),
+              level,
+              series(),
+              findings);
       hours =
           since
               .map(base -> base.full.hours().revised(evidence, base.touched))

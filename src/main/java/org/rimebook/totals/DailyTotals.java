@@ -122,7 +122,7 @@ final class DailyTotals {
     double variance =
         all.varianceMm2(held.fromMs(), held.toMs()) + resolution.roundingVarianceMm2();
     for (TotalRow hour : hours) {
-      if (hour.quality() == Quality.SUSPECT) {
+      if (hour.reasons().contains(Reason.WIRES_DISAGREE)) {
         double doubtMm = hour.uncertaintyMm().orElse(0);
         variance += doubtMm * doubtMm;
       }

@@ -3,6 +3,7 @@ package org.rimebook.totals;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireDepths;
+import org.rimebook.findings.Findings;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.StationSheet;
@@ -16,6 +17,7 @@ import org.rimebook.station.StationSheet;
  * @param depths depth by wire and row
  * @param level the bucket's level
  * @param series the catch
+ * @param findings what looks wrong and nobody has decided on
  */
 public record Evidence(
     StationSheet sheet,
@@ -23,4 +25,5 @@ public record Evidence(
     Notebook notebook,
     WireDepths depths,
     LevelSeries level,
-    CatchSeries series) {}
+    CatchSeries series,
+    Findings findings) {}

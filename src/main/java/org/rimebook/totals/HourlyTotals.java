@@ -20,6 +20,7 @@ final class HourlyTotals {
   private final HourReadings readings;
   private final WireAgreement agreement;
   private final Resolution resolution;
+  private final Doubts doubts;
 
   HourlyTotals(Hours all, Resolution resolution) {
     this.all = all;
@@ -27,6 +28,7 @@ final class HourlyTotals {
     this.readings = all.readings();
     this.agreement = all.agreement();
     this.resolution = resolution;
+    this.doubts = new Doubts(evidence.findings());
   }
 
   /** One row an hour, in order. */
@@ -67,6 +69,7 @@ final class HourlyTotals {
     long since = all.startMs(hour.accumulatedFrom);
     Set<Reason> reasons = EnumSet.copyOf(readings.reasons(h));
     reasons.addAll(hour.reasons);
+    reasons.addAll(doubts.of(since, start + HOUR_MS));
     boolean total = units.isPresent();
     if (total && units.getAsLong() == 0 && hour.catchMm > resolution.mm() / 100) {
       reasons.add(Reason.TRACE);
@@ -103,7 +106,8 @@ final class HourlyTotals {
     if (hour.unknownMs > HourlyCatch.TOLERANCE_MS) {
       return Quality.POOR;
     }
-    if (agreement.broken(h)) {
+    long since = all.startMs(hour.accumulatedFrom);
+    if (agreement.broken(h) || !doubts.of(since, all.startMs(h + 1)).isEmpty()) {
       return Quality.SUSPECT;
     }
     if (hour.estimated || readings.completeness(h) == 0) {

@@ -1,5 +1,10 @@
 package org.rimebook.totals;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import org.rimebook.findings.FindingKind;
+
 /** Codes of the column {@code reasons}, in the order they are written. */
 public enum Reason {
   GAP("gap", "no usable readings for part of it; what fell in the gap is the difference of level"),
@@ -16,14 +21,65 @@ public enum Reason {
   WIRES_DISAGREE("wires-disagree", "the wires changed by different amounts; nobody has said why"),
   OUT_OF_RANGE("out-of-range", "readings outside a wire's physical range were left out"),
   SPIKE("spike", "isolated spikes were left out"),
-  TRACE("trace", "something fell, less than rounds to the first printed digit");
+  TRACE("trace", "something fell, less than rounds to the first printed digit"),
+  SILENCE(FindingKind.GAP),
+  CLOCK_JUMP(FindingKind.CLOCK_JUMP),
+  CLOCK_OFFSET(FindingKind.CLOCK_OFFSET),
+  CLOCK_DRIFT(FindingKind.CLOCK_DRIFT),
+  SAMPLING_CHANGE(FindingKind.SAMPLING_CHANGE),
+  LOW_SUPPLY(FindingKind.LOW_SUPPLY),
+  UNMARKED_VISIT(FindingKind.UNMARKED_VISIT),
+  VISIT_LITRES(FindingKind.VISIT_LITRES),
+  SILENT_WIRE(FindingKind.SILENT_WIRE),
+  STUCK_WIRE(FindingKind.STUCK_WIRE),
+  WIRE_OUT_OF_RANGE(FindingKind.WIRE_OUT_OF_RANGE),
+  INTERFERENCE(FindingKind.INTERFERENCE),
+  NOISY_WIRE(FindingKind.NOISY_WIRE),
+  DRIFTING_WIRE(FindingKind.DRIFTING_WIRE),
+  EXCHANGED_WIRES(FindingKind.EXCHANGED_WIRES),
+  CALIBRATION(FindingKind.CALIBRATION),
+  FRICTION(FindingKind.FRICTION),
+  DAILY_WAVE(FindingKind.DAILY_WAVE),
+  WIND_PUMPING(FindingKind.WIND_PUMPING),
+  CAPPING(FindingKind.CAPPING),
+  FROZEN(FindingKind.FROZEN),
+  OVERFLOW(FindingKind.OVERFLOW),
+  NEAR_CAPACITY(FindingKind.NEAR_CAPACITY),
+  LEAK(FindingKind.LEAK),
+  EVAPORATION(FindingKind.EVAPORATION),
+  ZERO_RUN(FindingKind.ZERO_RUN),
+  RATE(FindingKind.RATE),
+  WEATHER_MISMATCH(FindingKind.WEATHER_MISMATCH);
+
+  private static final Map<FindingKind, Reason> BY_FINDING = new EnumMap<>(FindingKind.class);
+
+  static {
+    for (Reason reason : values()) {
+      reason.finding.ifPresent(kind -> BY_FINDING.put(kind, reason));
+    }
+  }
 
   private final String code;
   private final String words;
+  private final Optional<FindingKind> finding;
 
   Reason(String code, String words) {
+    this(code, words, Optional.empty());
+  }
+
+  Reason(FindingKind finding) {
+    this(finding.code(), "finding, not decided: " + finding.words(), Optional.of(finding));
+  }
+
+  Reason(String code, String words, Optional<FindingKind> finding) {
     this.code = code;
     this.words = words;
+    this.finding = finding;
+  }
+
+  /** The reason of a total that a finding puts in doubt. */
+  static Reason of(FindingKind kind) {
+    return BY_FINDING.get(kind);
   }
 
   /** The code in the tables. */

@@ -144,7 +144,8 @@ class RevisionTest {
             other,
             revised.depths(),
             revised.level(),
-            revised.series());
+            revised.series(),
+            revised.findings());
     List<TotalRow> anew = Hours.of(evidence).totals(Resolution.HUNDREDTH).hourly();
     List<TotalRow> hours = revised.totals(Resolution.HUNDREDTH).hourly();
     for (int h = 0; h < hours.size(); h++) {

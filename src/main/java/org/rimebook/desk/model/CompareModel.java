@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
+import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.EntryDifference;
 import org.rimebook.notebook.Notebook;

@@ -3,6 +3,7 @@ package org.rimebook.desk.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.season.Season;

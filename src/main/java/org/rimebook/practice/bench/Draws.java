@@ -6,15 +6,17 @@ import org.rimebook.practice.Chance;
 import org.rimebook.practice.bench.Setting.Range;
 
 /** Draws from one stream of chance. */
-final class Draws {
+public final class Draws {
 
   private final RandomGenerator chance;
 
-  Draws(long seed, String stream) {
+  /** Draws of a seed from a stream of their own. */
+  public Draws(long seed, String stream) {
     this.chance = Chance.of(seed, stream);
   }
 
-  double between(double low, double high) {
+  /** A value evenly spread. */
+  public double between(double low, double high) {
     return low + (high - low) * chance.nextDouble();
   }
 
@@ -23,19 +25,22 @@ final class Draws {
   }
 
   /** A value whose logarithm is evenly spread, from positive bounds. */
-  double spread(double low, double high) {
+  public double spread(double low, double high) {
     return low * StrictMath.exp(between(0, StrictMath.log(high / low)));
   }
 
-  int below(int bound) {
+  /** A whole number from 0 up to a bound, which is outside. */
+  public int below(int bound) {
     return chance.nextInt(bound);
   }
 
-  boolean chance(double probability) {
+  /** Whether something of a probability happens. */
+  public boolean chance(double probability) {
     return chance.nextDouble() < probability;
   }
 
-  <T> T oneOf(List<T> values) {
+  /** One of some values. */
+  public <T> T oneOf(List<T> values) {
     return values.get(below(values.size()));
   }
 

@@ -17,7 +17,7 @@ import org.rimebook.station.Channel;
  * Takes a simulated season into the computation without writing files: the readings as a logger
  * writes them, frequencies as its counter gives them and channels to a decimal or two.
  */
-final class InMemory {
+public final class InMemory {
 
   private static final double PER_DEG_C_OR_MS = 10;
   private static final double PER_VOLT = 100;
@@ -38,10 +38,10 @@ final class InMemory {
   }
 
   /** The season as if its folder had been opened; digests are empty. */
-  static Season of(MarkedSeason marked) {
+  public static Season of(MarkedSeason marked) {
     return new Season(
-        marked.season().sheet(),
-        new InMemory(marked.season()).record(),
+        marked.written().writer().apply(marked.season().sheet()),
+        marked.written().logger().apply(new InMemory(marked.season()).record()),
         marked.notebook(),
         new Season.Digests("", "", ""),
         List.of());

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.rimebook.findings.FindingKind;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
@@ -31,18 +32,22 @@ final class Mishaps {
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final int TRIES = 200;
 
+  /** Held-up catch smaller than this may be overlooked [mm]. */
+  private static final double SMALL_CAP_MM = 1;
+
+  private final Planting planting;
   private final SeasonBuilder builder;
   private final StationSheet sheet;
   private final Interval span;
   private final Draws draws;
-  private final List<Interval> taken = new ArrayList<>();
   private final List<Entry> entries = new ArrayList<>();
 
-  Mishaps(SeasonBuilder builder, StationSheet sheet, Interval span, Draws draws) {
-    this.builder = builder;
-    this.sheet = sheet;
-    this.span = span;
-    this.draws = draws;
+  Mishaps(Planting planting) {
+    this.planting = planting;
+    this.builder = planting.builder();
+    this.sheet = planting.sheet();
+    this.span = planting.span();
+    this.draws = planting.draws();
   }
 
   List<Entry> entries() {
@@ -52,13 +57,13 @@ final class Mishaps {
   }
 
   /** Adds mishaps always in the same order, whatever the set's. */
-  void add(Set<Mishap> mishaps, Precipitation falling) {
+  void add(Set<Mishap> mishaps) {
     int wire = draws.below(sheet.wires().size());
     if (mishaps.contains(Mishap.VISITS)) {
       visits();
     }
     if (mishaps.contains(Mishap.CAPPING)) {
-      caps(falling);
+      caps(planting.falling());
     }
     if (mishaps.contains(Mishap.GAPS)) {
       gaps();
@@ -95,24 +100,13 @@ final class Mishaps {
     return Math.round(draws.spread(from, to)) * MINUTE_MS;
   }
 
-  /** Whether the interval stands clear of the season's ends and all others, which it then joins. */
-  private boolean take(Interval interval) {
-    Interval wide = new Interval(interval.fromMs() - 6 * HOUR_MS, interval.toMs() + 6 * HOUR_MS);
-    boolean inside = wide.fromMs() > span.fromMs() && wide.toMs() < span.toMs();
-    boolean free = inside && taken.stream().noneMatch(wide::overlaps);
-    if (free) {
-      taken.add(interval);
-    }
-    return free;
-  }
-
   private void visits() {
     int count = oneEvery(50);
     int done = 0;
     for (int tries = 0; done < count && tries < TRIES; tries++) {
       long from = instant((done + 0.2) / count, (done + 0.8) / count);
       Interval interval = new Interval(from, from + minutes(40, 120));
-      if (take(interval)) {
+      if (planting.take(interval)) {
         visit(interval, done);
         done++;
       }
@@ -136,6 +130,7 @@ final class Mishaps {
             actions,
             emptied ? OptionalDouble.of(litres) : OptionalDouble.empty(),
             emptied ? OptionalDouble.empty() : OptionalDouble.of(litres)));
+    planting.due(FindingKind.UNMARKED_VISIT, interval);
   }
 
   /** A cap forms while it falls, so that something is held up. */
@@ -151,11 +146,21 @@ final class Mishaps {
           new Interval(
               blocked.fromMs() - 10 * MINUTE_MS,
               blocked.toMs() + release.toMillis() + 20 * MINUTE_MS);
-      if (take(marked)) {
+      if (planting.take(marked)) {
         builder.cap(new Cap(blocked, release));
+        capped(falling, blocked, release);
         entries.add(new Entry.LateCatch(header(marked, "Capped; slid in later."), marked));
         done++;
       }
+    }
+  }
+
+  private void capped(Precipitation falling, Interval blocked, Duration release) {
+    Interval held = new Interval(blocked.fromMs(), blocked.toMs() + release.toMillis());
+    if (falling.amountMm(blocked) >= SMALL_CAP_MM) {
+      planting.due(FindingKind.CAPPING, held);
+    } else {
+      planting.may(FindingKind.CAPPING, held);
     }
   }
 
@@ -165,8 +170,11 @@ final class Mishaps {
     for (int tries = 0; done < count && tries < TRIES; tries++) {
       long from = instant(0, 1);
       Interval gap = new Interval(from, from + minutes(25, 3 * 24 * 60));
-      if (take(gap)) {
+      if (planting.take(gap)) {
         builder.powerFailure(gap);
+        planting.due(FindingKind.GAP, gap);
+        Interval sagging = new Interval(gap.fromMs() - 36 * HOUR_MS, gap.fromMs());
+        planting.may(FindingKind.LOW_SUPPLY, sagging);
         done++;
       }
     }
@@ -179,6 +187,7 @@ final class Mishaps {
     Interval dead = new Interval(from, from + lengthMs / MINUTE_MS * MINUTE_MS);
     builder.frequency(new DeadWire(wire, dead, minutes(10, 24 * 60)));
     mark(wire, dead, "Jumps about, then nothing.");
+    planting.due(FindingKind.SILENT_WIRE, dead, planting.wire(wire));
   }
 
   private void driftingWire(int wire) {
@@ -188,6 +197,7 @@ final class Mishaps {
     double mmPerDay = draws.spread(0.03, 0.4) * (draws.chance(0.5) ? 1 : -1);
     builder.depth(new DriftingWire(wire, creep, mmPerDay));
     mark(wire, creep, "Creeps away from the others.");
+    planting.due(FindingKind.DRIFTING_WIRE, creep, planting.wire(wire));
   }
 
   private void mark(int wire, Interval interval, String note) {

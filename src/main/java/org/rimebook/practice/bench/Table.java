@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Locale;
 
 /** A Markdown table with columns padded so that it reads as plain text too. */
-final class Table {
+public final class Table {
 
   private final List<String[]> rows = new ArrayList<>();
 
-  Table(String... head) {
+  public Table(String... head) {
     rows.add(head.clone());
   }
 
-  void add(String... cells) {
+  public void add(String... cells) {
     if (cells.length != rows.get(0).length) {
       throw new IllegalArgumentException(
           cells.length + " cells under " + rows.get(0).length + " heads");
@@ -24,17 +24,17 @@ final class Table {
   }
 
   /** A number with so many decimals; an en dash for NaN. */
-  static String number(double value, int decimals) {
+  public static String number(double value, int decimals) {
     return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
   /** The same, with its sign. */
-  static String signed(double value, int decimals) {
+  public static String signed(double value, int decimals) {
     return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, "%+." + decimals + "f", value);
   }
 
   /** The lines, the first column to the left and the others to the right. */
-  List<String> lines() {
+  public List<String> lines() {
     int columns = rows.get(0).length;
     int[] width = new int[columns];
     for (String[] row : rows) {

@@ -45,6 +45,11 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
 
   /** The season. */
   public MarkedSeason season() {
+    return season(Planter.NONE);
+  }
+
+  /** The season with more faults than the class has. */
+  public MarkedSeason season(Planter planter) {
     Draws draws = new Draws(seed, "bench/" + scenario.label());
     long own = draws.seed();
     StationSheet sheet = BenchGauge.drawn(draws);
@@ -64,12 +69,19 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     builder.fell(falling).charge(draws.between(100, 300));
     evaporation(builder, falling, new Draws(own, "bench/evaporation"));
     wires(builder, new Draws(own, "bench/wires"));
-    Mishaps mishaps = new Mishaps(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"));
-    mishaps.add(scenario.setting().mishaps(), falling);
+    Planting planting =
+        new Planting(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"), falling);
+    Mishaps mishaps = new Mishaps(planting);
+    mishaps.add(scenario.setting().mishaps());
+    planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
     builder.frequency(new Quantisation(inTurn(scenario.setting().counterHz())));
     return new MarkedSeason(
-        builder.build(), new Notebook(mishaps.entries(), List.of()), windMs > WINDY_MS);
+        builder.build(),
+        new Notebook(mishaps.entries(), List.of()),
+        windMs > WINDY_MS,
+        planting.planted(),
+        planting.asWritten());
   }
 
   private <T> T inTurn(List<T> values) {

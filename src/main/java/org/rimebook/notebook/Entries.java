@@ -1,7 +1,6 @@
-package org.rimebook.desk.model;
+package org.rimebook.notebook;
 
 import java.util.Optional;
-import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 
 /** Entries made from others by changing one part. */

@@ -1,0 +1,25 @@
+package org.rimebook.findings;
+
+import java.util.List;
+
+/** All checks, in the tiers they are made in: each tier sees what those before it found. */
+public final class Checks {
+
+  /** Of the record as the logger wrote it, and of visits. */
+  static final List<Check> RECORD = List.of(new GapCheck());
+
+  /** Of the wires against each other. */
+  static final List<Check> WIRES = List.of();
+
+  /** Of the level of the bucket. */
+  static final List<Check> LEVEL = List.of();
+
+  static final List<List<Check>> TIERS = List.of(RECORD, WIRES, LEVEL);
+
+  private Checks() {}
+
+  /** Every check, in order. */
+  public static List<Check> all() {
+    return TIERS.stream().flatMap(List::stream).toList();
+  }
+}

@@ -1,0 +1,68 @@
+package org.rimebook.findings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.station.Progress;
+
+/**
+ * Everything found in a season that nobody has decided on. A pure function of record, sheet and
+ * notebook.
+ *
+ * @param open what is to be decided, in the order of time
+ */
+public record Findings(List<Finding> open) {
+
+  /** Nothing found. */
+  public static final Findings NONE = new Findings(List.of());
+
+  /** By start, then by kind. */
+  public static final Comparator<Finding> BY_TIME =
+      Comparator.comparingLong((Finding f) -> f.span().fromMs())
+          .thenComparing(Finding::kind)
+          .thenComparing(Finding::id);
+
+  /** The strongest first. */
+  public static final Comparator<Finding> BY_STRENGTH =
+      Comparator.comparingDouble((Finding f) -> -f.strength()).thenComparing(BY_TIME);
+
+  public Findings {
+    open = List.copyOf(open);
+  }
+
+  /**
+   * Looks at a season: at its record first, then at its wires without what was found there, then at
+   * its level.
+   *
+   * @param scene the season as its notebook leaves it
+   * @param progress hears of it
+   */
+  public static Findings in(Scene scene, Progress progress) {
+    Settled settled = new Settled(scene.notebook());
+    List<Finding> all = new ArrayList<>();
+    Scene now = scene;
+    int tiers = Checks.TIERS.size();
+    for (int tier = 0; tier < tiers; tier++) {
+      List<Finding> found = new ArrayList<>();
+      for (Check check : Checks.TIERS.get(tier)) {
+        progress.step("looking for what is wrong", tier / (double) tiers);
+        found.addAll(settled.open(check.look(now.having(found))));
+      }
+      all.addAll(found);
+      now = tier + 1 < tiers ? now.accepting(found) : now;
+    }
+    all.sort(BY_TIME);
+    return new Findings(all);
+  }
+
+  /** What is still to be decided under another notebook of the same season. */
+  public Findings under(Notebook notebook) {
+    return new Findings(new Settled(notebook).open(open));
+  }
+
+  /** The strongest first. */
+  public List<Finding> strongestFirst() {
+    return open.stream().sorted(BY_STRENGTH).toList();
+  }
+}

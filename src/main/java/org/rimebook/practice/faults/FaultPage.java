@@ -1,0 +1,91 @@
+package org.rimebook.practice.faults;
+
+import static org.rimebook.practice.bench.Table.number;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rimebook.findings.Check;
+import org.rimebook.findings.Checks;
+import org.rimebook.findings.Finding;
+
+/** The page about the checks: what each looks for and how, and the tables of a run. */
+public final class FaultPage {
+
+  private static final List<String> HEAD =
+      List.of(
+          "# The checks",
+          "",
+          "What follows is written by `rimebook practice faults --markdown`. Each check looks at a",
+          "season for one kind of fault and proposes the notebook entry that would settle it; none",
+          "changes a total. They were tried on half-year winters into which faults were put whose",
+          "place is known to the minute, with the notebook empty.",
+          "",
+          "## What is looked for, and how",
+          "");
+
+  private static final List<String> MIDDLE =
+      List.of(
+          "",
+          "## How well they are found",
+          "",
+          "Over all winters. A finding belongs to a fault when it is of its kind, names one of its",
+          "wires and covers at least 0.3 of it, or lies within half an hour of it. Faults too small",
+          "to matter needn't be found, but aren't wrong when they are.",
+          "");
+
+  private FaultPage() {}
+
+  /**
+   * The page.
+   *
+   * @param command the command that makes it again
+   * @param report the run
+   */
+  public static List<String> of(String command, FaultReport report) {
+    List<String> lines = new ArrayList<>(HEAD);
+    for (Check check : Checks.all()) {
+      lines.add(
+          "- **" + check.kind().code() + "** (" + check.kind().words() + "). " + check.method());
+    }
+    lines.addAll(MIDDLE);
+    lines.addAll(report.byCheck());
+    lines.addAll(
+        List.of(
+            "",
+            "## By class",
+            "",
+            "Findings on average; error of the season's total with nothing marked and with every",
+            "proposal accepted unseen, medians; winters within 1 % then.",
+            ""));
+    lines.addAll(report.byClass());
+    lines.add("");
+    for (FaultClass of : FaultClass.values()) {
+      lines.add("- **" + of.label() + "**: " + of.words() + ".");
+    }
+    lines.addAll(
+        List.of(
+            "",
+            "Within 1 %: " + number(100 * report.withinOnePct(), 0) + " % of all winters.",
+            "",
+            "Made by `" + command + "`."));
+    return lines;
+  }
+
+  /** Every finding of a winter, a line each. */
+  public static List<String> findings(FaultScore score) {
+    List<String> lines = new ArrayList<>();
+    for (Finding finding : score.findings()) {
+      lines.add(
+          score.of().label()
+              + " "
+              + score.seed()
+              + " "
+              + finding.id()
+              + " "
+              + number(finding.strength(), 2)
+              + " "
+              + finding.reason());
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,69 @@
+package org.rimebook.practice.faults;
+
+import java.util.Collection;
+import java.util.List;
+import org.rimebook.findings.Finding;
+import org.rimebook.findings.FindingKind;
+import org.rimebook.practice.bench.Planted;
+import org.rimebook.station.Interval;
+
+/**
+ * How well one check did.
+ *
+ * @param due faults that had to be found
+ * @param found those of them that were
+ * @param raised findings
+ * @param right those of them that belong to a fault
+ */
+public record Tally(int due, int found, int raised, int right) {
+
+  /** Nothing to find and nothing found. */
+  public static final Tally NONE = new Tally(0, 0, 0, 0);
+
+  /** Ends and starts may be off by this much without being wrong [ms]. */
+  private static final long MARGIN_MS = 1_800_000;
+
+  /** Share of a fault, or of a finding, that the other has to cover. */
+  private static final double SHARED = 0.3;
+
+  /** How the findings of a kind compare with what was planted. */
+  static Tally of(FindingKind kind, Collection<Planted> planted, Collection<Finding> findings) {
+    List<Planted> faults = planted.stream().filter(p -> p.kind() == kind).toList();
+    List<Finding> raised = findings.stream().filter(f -> f.kind() == kind).toList();
+    List<Planted> due = faults.stream().filter(Planted::due).toList();
+    int found =
+        (int) due.stream().filter(p -> raised.stream().anyMatch(f -> belongs(f, p))).count();
+    int right =
+        (int) raised.stream().filter(f -> faults.stream().anyMatch(p -> belongs(f, p))).count();
+    return new Tally(due.size(), found, raised.size(), right);
+  }
+
+  /** Whether a finding is about a fault: the wires have one in common and the spans belong. */
+  private static boolean belongs(Finding finding, Planted planted) {
+    boolean anyWire = planted.wires().isEmpty() || finding.wires().isEmpty();
+    boolean sameWire = anyWire || finding.wires().stream().anyMatch(planted.wires()::contains);
+    Interval wide =
+        new Interval(planted.span().fromMs() - MARGIN_MS, planted.span().toMs() + MARGIN_MS);
+    long shared =
+        Math.min(wide.toMs(), finding.span().toMs())
+            - Math.max(wide.fromMs(), finding.span().fromMs());
+    boolean enough =
+        shared >= SHARED * planted.span().lengthMs() || shared >= finding.span().lengthMs();
+    return sameWire && shared > 0 && enough;
+  }
+
+  Tally plus(Tally other) {
+    return new Tally(
+        due + other.due, found + other.found, raised + other.raised, right + other.right);
+  }
+
+  /** Share of the faults that were found; NaN when there was none. */
+  public double recall() {
+    return due == 0 ? Double.NaN : (double) found / due;
+  }
+
+  /** Share of the findings that belong to a fault; NaN when there was none. */
+  public double precision() {
+    return raised == 0 ? Double.NaN : (double) right / raised;
+  }
+}
