@@ -9,8 +9,8 @@ import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireCombiner;
 import org.rimebook.depth.WireDepthStage;
 import org.rimebook.depth.WireDepths;
-import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
@@ -86,7 +86,7 @@ public final class Scene {
     List<Entry> entries = new ArrayList<>(notebook.history());
     for (Entry proposal : effective) {
       String id = "finding:" + entries.size();
-      entries.add(Entries.with(proposal, new Entry.Header(id, "", "", proposal.header().note())));
+      entries.add(EntryCopy.with(proposal, new Entry.Header(id, "", "", proposal.header().note())));
     }
     Scene accepted = of(converted, new Notebook(entries, notebook.notes()));
     return new Scene(accepted, having(more).found);

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
-import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.EntryDifference;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookComparison;
@@ -215,7 +215,8 @@ public final class CompareModel {
     Entry.Header header = entry.header();
     String who = header.by().isEmpty() ? "the other notebook" : header.by();
     String note = (header.note() + " (taken over from " + who + ", " + header.at() + ")").strip();
-    Entry copy = Entries.with(entry, new Entry.Header(header.id(), header.at(), header.by(), note));
+    Entry copy =
+        EntryCopy.with(entry, new Entry.Header(header.id(), header.at(), header.by(), note));
     if (difference.mine().isPresent()) {
       keeper.replace(difference.mine().get().header().id(), copy);
     } else {

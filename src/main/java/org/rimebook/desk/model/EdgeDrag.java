@@ -3,8 +3,8 @@ package org.rimebook.desk.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryCopy;
 import org.rimebook.station.Interval;
 
 /**
@@ -51,7 +51,7 @@ public final class EdgeDrag {
       ReadingSnap snap = marking.snap().get();
       Interval moved =
           edge == Edge.START ? snap.withStart(before, epochMs) : snap.withEnd(before, epochMs);
-      marking.workspace().draft().set(Optional.of(Entries.with(dragged.get(), moved)));
+      marking.workspace().draft().set(Optional.of(EntryCopy.with(dragged.get(), moved)));
       select(moved);
     }
   }

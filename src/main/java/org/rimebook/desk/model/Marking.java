@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.season.Season;
 import org.rimebook.station.Interval;
@@ -267,7 +267,7 @@ public final class Marking {
         && before.isPresent()
         && !after.isEmpty()
         && after.get(0).header().note().equals(before.get().header().note().strip())
-        && Entries.with(after.get(0), before.get().header()).equals(before.get());
+        && EntryCopy.with(after.get(0), before.get().header()).equals(before.get());
   }
 
   /** Chooses the entry written last. */

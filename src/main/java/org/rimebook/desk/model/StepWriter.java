@@ -8,8 +8,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookLog;
 import org.rimebook.season.Season;
@@ -96,7 +96,7 @@ final class StepWriter {
 
   /** Entries under headers of the step. */
   static List<Entry> headed(List<Entry> entries, EntryIds ids) {
-    return entries.stream().map(e -> Entries.with(e, ids.header(e.header().note()))).toList();
+    return entries.stream().map(e -> EntryCopy.with(e, ids.header(e.header().note()))).toList();
   }
 
   /** Withdrawals of entries, none when one of them doesn't count any more. */

@@ -8,8 +8,8 @@ import java.util.Map;
 import org.rimebook.findings.Finding;
 import org.rimebook.findings.FindingKind;
 import org.rimebook.findings.Findings;
-import org.rimebook.notebook.Entries;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.practice.bench.InMemory;
 import org.rimebook.practice.bench.MarkedSeason;
@@ -71,7 +71,7 @@ public record FaultScore(
     List<Entry> entries = new ArrayList<>();
     for (Finding finding : findings) {
       Entry.Header header = new Entry.Header("accepted-" + entries.size(), "", "rb", "");
-      entries.add(Entries.with(finding.proposal(), header));
+      entries.add(EntryCopy.with(finding.proposal(), header));
     }
     return entries;
   }

@@ -4,9 +4,9 @@ import java.util.Optional;
 import org.rimebook.station.Interval;
 
 /** Entries made from others by changing one part. */
-public final class Entries {
+public final class EntryCopy {
 
-  private Entries() {}
+  private EntryCopy() {}
 
   /** The same entry with another header. */
   public static Entry with(Entry entry, Entry.Header header) {
