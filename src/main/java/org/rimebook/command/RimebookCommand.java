@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       TotalsCommand.class,
       WhyCommand.class,
       InspectCommand.class,
+      FindingsCommand.class,
       NewCommand.class,
       PracticeCommand.class
     },
@@ -42,6 +43,8 @@ import picocli.CommandLine.Spec;
       "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
       "  rimebook why my-gauge-2024-25 --at 2025-01-15T10:00-07:00",
       "      explain one hour: readings, wires, noise, drift, entries, uncertainty",
+      "  rimebook findings my-gauge-2024-25",
+      "      what looks wrong and is still to be decided, with the entry that would settle it",
       "  rimebook practice --class calm --seeds 3",
       "      score the estimator on simulated winters with known truth",
       "",

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 import org.rimebook.record.FileAccount;
 import org.rimebook.record.LineReason;
@@ -57,9 +58,21 @@ final class SeasonSummary {
     addMethod(root.putObject("method"));
     ArrayNode alerts = root.putArray("alerts");
     result.calibrations().alerts().forEach(alerts::add);
+    addFindings(root.putArray("findings"));
     ArrayNode notes = root.putArray("notes");
     result.notes().forEach(notes::add);
     return root;
+  }
+
+  /** What nobody has decided on; {@code rimebook findings --json} tells more of each. */
+  private void addFindings(ArrayNode findings) {
+    for (Finding finding : result.findings().open()) {
+      ObjectNode node = findings.addObject();
+      node.put("id", finding.id());
+      node.put("kind", finding.kind().code());
+      node.put("doubts_totals", finding.doubted().isPresent());
+      node.put("reason", finding.reason());
+    }
   }
 
   private String iso(long epochMs) {

@@ -74,8 +74,9 @@ final class GapCheck implements Check {
     String across =
         riseMm.isEmpty()
             ? "The levels before and after don't compare."
-            : Wording.text(
-                "The level changed by %+.2f mm across it; when isn't known.", riseMm.getAsDouble());
+            : "The level "
+                + Wording.changed(riseMm.getAsDouble())
+                + " across it; when isn't known.";
     String supply =
         sagged
             ? Wording.text(

@@ -35,6 +35,15 @@ final class Wording {
     return text("%.1f days", minutes / (24.0 * HOUR_MIN));
   }
 
+  /** "rose by 12.07 mm", "fell by 0.06 mm", "didn't change". */
+  static String changed(double mm) {
+    String size = text("%.2f", Math.abs(mm));
+    if ("0.00".equals(size)) {
+      return "didn't change";
+    }
+    return (mm > 0 ? "rose by " : "fell by ") + size + " mm";
+  }
+
   /** Station time to the minute. */
   static String time(long epochMs, ZoneOffset offset) {
     return MINUTE.format(Instant.ofEpochMilli(epochMs).atOffset(offset));

@@ -33,10 +33,27 @@ public final class EntryWriter {
     return JsonText.oneLine(writer.members);
   }
 
+  /**
+   * The members of an entry that nobody has written yet: all but id, time and initials.
+   *
+   * @param entry the entry
+   * @param offset the station's offset, in which times are written
+   */
+  public static Map<String, Object> members(Entry entry, ZoneOffset offset) {
+    EntryWriter writer = new EntryWriter(offset);
+    writer.matter(entry);
+    writer.particular(entry);
+    return writer.members;
+  }
+
   private void common(Entry entry) {
     members.put("id", entry.header().id());
     members.put("at", entry.header().at());
     members.put("by", entry.header().by());
+    matter(entry);
+  }
+
+  private void matter(Entry entry) {
     members.put("kind", entry.kind());
     entry.span().ifPresent(this::span);
     if (!entry.header().note().isEmpty()) {
