@@ -36,20 +36,30 @@ public final class SeasonResult {
   private final Optional<Since> since;
   private Hours hours;
 
-  private SeasonResult(
-      SeasonDepths stage,
-      LevelSeries level,
-      List<Ruling> rulings,
-      Estimate estimate,
-      Findings findings,
-      Optional<Since> since) {
+  private SeasonResult(SeasonDepths stage, Ruled ruled, Estimate estimate, Doubtful doubtful) {
     this.stage = stage;
-    this.level = level;
-    this.rulings = rulings;
+    this.level = ruled.level;
+    this.rulings = ruled.rulings;
     this.estimate = estimate;
-    this.findings = findings;
-    this.since = since;
+    this.findings = doubtful.findings;
+    this.since = doubtful.since;
   }
+
+  /**
+   * The level with what the notebook says about time.
+   *
+   * @param level the bucket's level
+   * @param rulings what the notebook says
+   */
+  private record Ruled(LevelSeries level, List<Ruling> rulings) {}
+
+  /**
+   * How far a result is settled.
+   *
+   * @param findings what looks wrong and nobody has decided on
+   * @param since what a provisional result goes back to
+   */
+  private record Doubtful(Findings findings, Optional<Since> since) {}
 
   /**
    * What a provisional result goes back to.
@@ -86,7 +96,8 @@ public final class SeasonResult {
     LevelEvidence evidence =
         new LevelEvidence(season.record(), season.sheet(), depths.depths(), level, rulings);
     Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.3, 1));
-    return new SeasonResult(depths, level, rulings, estimate, findings, Optional.empty());
+    return new SeasonResult(
+        depths, new Ruled(level, rulings), estimate, new Doubtful(findings, Optional.empty()));
   }
 
   /**
@@ -117,9 +128,13 @@ public final class SeasonResult {
     Season changed = season().with(notebook);
     Revision revision = new Revision(stage, level, changed);
     Optional<Interval> where = revision.changed(rulings);
+    Findings open = findings.under(notebook);
     if (where.isEmpty()) {
       return new SeasonResult(
-          revision.stage(), level, rulings, estimate, findings.under(notebook), Optional.empty());
+          revision.stage(),
+          new Ruled(level, rulings),
+          estimate,
+          new Doubtful(open, Optional.empty()));
     }
     return revision
         .estimate(evidence(), estimate, where.get())
@@ -127,11 +142,9 @@ public final class SeasonResult {
             revised ->
                 new SeasonResult(
                     revision.stage(),
-                    revision.level(),
-                    revision.rulings(),
+                    new Ruled(revision.level(), revision.rulings()),
                     revised.estimate(),
-                    findings.under(notebook),
-                    Optional.of(new Since(this, revised.part()))))
+                    new Doubtful(open, Optional.of(new Since(this, revised.part())))))
         .orElseGet(() -> of(stage.anew(changed, Progress.NONE), Progress.NONE));
   }
 
