@@ -12,9 +12,9 @@ import org.rimebook.station.Interval;
 /**
  * Steps of the readings that all wires make alike, row by row: what happened to the bucket and not
  * to a wire. The step of a row is the middle one of the wires' that have a reading, each against
- * its own last reading; of an even number the smaller of the middle two, nothing when they go apart.
- * Readings out of range take part; those without a frequency, or left out by an entry, don't, and
- * neither does a step across a service visit or a new calibration.
+ * its own last reading; of an even number the smaller of the middle two, nothing when they go
+ * apart. Readings out of range take part; those without a frequency, or left out by an entry,
+ * don't, and neither does a step across a service visit or a new calibration.
  */
 final class CommonSteps {
 

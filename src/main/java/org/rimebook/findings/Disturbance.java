@@ -52,7 +52,9 @@ record Disturbance(
       double[] values = new double[SIDE_ROWS];
       int count = 0;
       int looked = 0;
-      for (int at = first; at >= 0 && at < steps.size() && looked < 2 * SIDE_ROWS; at += direction) {
+      for (int at = first;
+          at >= 0 && at < steps.size() && looked < 2 * SIDE_ROWS;
+          at += direction) {
         boolean near = Math.abs(record.stampMs(at) - record.stampMs(first)) <= SIDE_MS;
         double depth = steps.reading(wire, at);
         if (!Double.isNaN(depth) && count < SIDE_ROWS && (near || count < LEAST_ROWS)) {

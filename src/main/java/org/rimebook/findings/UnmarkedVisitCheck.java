@@ -24,6 +24,9 @@ final class UnmarkedVisitCheck implements Check {
   /** The largest rise that is called oil [mm]: 0.16 L over 200 cm²; own choice. */
   private static final double MOST_OIL_MM = 8;
 
+  /** A bucket off its wires leaves less than this share of the depth; own choice. */
+  private static final double OFF = 0.3;
+
   private static final long LONGEST_SHAKE_MS = 4 * 3_600_000;
   private static final long LONGEST_MS = 7 * 86_400_000L;
   private static final long COARSE_MS = 10 * 60_000;
@@ -73,8 +76,10 @@ final class UnmarkedVisitCheck implements Check {
     int rows = what.endRow() - what.firstRow();
     boolean coarse = steps.sinceMs(what.firstRow()) >= COARSE_MS;
     if (lifted(what)) {
-      // One or two readings that fall and come back are a disturbed logger, unless they're rare.
-      return what.falls() + what.rises() > 2 || coarse || rows > 8 || Math.abs(change) > SAME_MM;
+      // One or two readings that fall and come back are a disturbed logger, or spikes that met.
+      boolean off = what.lowestMm() < Math.max(Disturbances.EMPTY_MM, OFF * what.fromMm());
+      boolean some = what.falls() + what.rises() > 2 || rows > 8;
+      return some || coarse && off || Math.abs(change) > SAME_MM;
     }
     if (what.falls() == 0) {
       return byDay && change > SAME_MM && dryBeside(steps, record, what);
