@@ -58,16 +58,11 @@ final class ClockDriftCheck implements Check {
     for (ClockSteps.Step step : steps) {
       Interval span = new Interval(last, Math.max(last, step.atMs()));
       long offMs = Math.abs(step.byMs());
-      long early = (long) (span.lengthMs() * Math.min(1, MATTERS_MS / (double) offMs));
-      boolean matters = offMs >= MATTERS_MS;
-      findings.add(
-          finding(
-              drift,
-              span,
-              offMs,
-              matters
-                  ? Optional.of(new Interval(span.fromMs() + early, span.toMs()))
-                  : Optional.empty()));
+      if (offMs >= MATTERS_MS) {
+        long early = (long) (span.lengthMs() * (MATTERS_MS / (double) offMs));
+        Interval late = new Interval(span.fromMs() + early, span.toMs());
+        findings.add(finding(drift, span, offMs, Optional.of(late)));
+      }
       last = step.resumedMs();
     }
     return findings;

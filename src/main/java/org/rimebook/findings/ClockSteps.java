@@ -10,6 +10,7 @@ import org.rimebook.record.Provenance;
 import org.rimebook.record.SamplingRun;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.record.SetAside;
+import org.rimebook.station.Interval;
 
 /**
  * Where a logger's clock was set, as far as its files still show it. A clock set back makes stamps
@@ -51,8 +52,9 @@ final class ClockSteps {
   /** Where clocks were set back, in the order of time. */
   static List<Step> back(SeasonRecord record) {
     ClockSteps all = new ClockSteps(record);
-    for (int file = 0; file < record.provenance().files().size(); file++) {
-      if (all.mayBeSetBack(file)) {
+    boolean[] maybe = all.maybeSetBack();
+    for (int file = 0; file < maybe.length; file++) {
+      if (maybe[file]) {
         all.look(file);
       }
     }
@@ -63,30 +65,55 @@ final class ClockSteps {
   /** Holes of at least so many sampling intervals and so long, in the order of time. */
   static List<Step> holes(SeasonRecord record, int leastIntervals, long leastMs) {
     List<Step> holes = new ArrayList<>();
-    for (SamplingRun run : record.sampling()) {
-      for (int row = Math.max(1, run.firstRow()); row <= run.lastRow(); row++) {
-        long by = record.stampMs(row) - record.stampMs(row - 1) - run.intervalMs();
-        if (by >= leastMs && by >= leastIntervals * run.intervalMs()) {
-          holes.add(new Step(record.stampMs(row - 1), by, record.stampMs(row)));
-        }
-      }
-    }
+    Steps.longer(
+        record,
+        leastIntervals + 1,
+        leastMs,
+        (row, usualMs) -> {
+          long before = record.stampMs(row - 1);
+          long after = record.stampMs(row);
+          holes.add(new Step(before, after - before - usualMs, after));
+        });
     return holes;
   }
 
-  private boolean mayBeSetBack(int file) {
+  /** Whether a clock that was found wrong was set across a hole, which is none then. */
+  static boolean named(Scene scene, long beforeMs, long afterMs) {
+    boolean drifts =
+        scene.found().stream().anyMatch(finding -> finding.kind() == FindingKind.CLOCK_DRIFT);
+    return drifts
+            && ClockDriftCheck.in(scene).stream()
+                .flatMap(drift -> drift.steps().stream())
+                .anyMatch(step -> step.atMs() == beforeMs && step.resumedMs() == afterMs)
+        || scene.found().stream()
+            .filter(
+                finding ->
+                    finding.kind() == FindingKind.CLOCK_JUMP
+                        || finding.kind() == FindingKind.CLOCK_OFFSET)
+            .anyMatch(
+                finding ->
+                    finding.span().toMs() == beforeMs
+                        || finding.span().fromMs() == afterMs
+                        || finding.span().equals(new Interval(beforeMs, afterMs)));
+  }
+
+  /** Files with rows before others that stand above them, or with conflicts. */
+  private boolean[] maybeSetBack() {
     Provenance from = record.provenance();
-    boolean conflicts =
-        from.files().get(file).setAside().stream()
-            .anyMatch(lines -> lines.reason() == LineReason.CONFLICTING_ROW);
-    int last = 0;
-    for (int row = 0; row < record.size() && !conflicts; row++) {
-      if (from.fileOfRow().get(row) == file) {
-        conflicts = from.lineOfRow().get(row) < last;
-        last = from.lineOfRow().get(row);
-      }
+    boolean[] maybe = new boolean[from.files().size()];
+    for (int file = 0; file < maybe.length; file++) {
+      maybe[file] =
+          from.files().get(file).setAside().stream()
+              .anyMatch(lines -> lines.reason() == LineReason.CONFLICTING_ROW);
     }
-    return conflicts;
+    int[] last = new int[maybe.length];
+    for (int row = 0; row < record.size() && maybe.length > 0; row++) {
+      int file = from.fileOfRow().get(row);
+      int line = from.lineOfRow().get(row);
+      maybe[file] |= line < last[file];
+      last[file] = line;
+    }
+    return maybe;
   }
 
   private void look(int file) {

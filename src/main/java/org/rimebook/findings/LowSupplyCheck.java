@@ -68,11 +68,19 @@ final class LowSupplyCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     for (int[] spell : spells(low, blocks)) {
       Interval span = blocks.span(spell[0], spell[1]);
-      if (!scene.explained(span)) {
-        findings.add(finding(scene, new Spell(volts, limit[spell[0] / day], low, spell)));
+      Finding finding = finding(scene, new Spell(volts, limit[spell[0] / day], low, spell));
+      if (!scene.explained(span) && (finding.strength() > WEAK || !gapSaysSo(scene, span))) {
+        findings.add(finding);
       }
     }
     return findings;
+  }
+
+  /** Whether the logger fell silent with it, which is a finding by itself. */
+  private static boolean gapSaysSo(Scene scene, Interval span) {
+    Interval wide = new Interval(span.fromMs(), span.toMs() + LEAST_MS);
+    return scene.found().stream()
+        .anyMatch(f -> f.kind() == FindingKind.GAP && f.span().overlaps(wide));
   }
 
   /** Voltage below which the supply is low, by day. */

@@ -21,6 +21,9 @@ final class UnmarkedVisitCheck implements Check {
   /** Changes up to here are none [mm]; own choice, some tenths being usual after a visit. */
   private static final double SAME_MM = 1;
 
+  /** An emptied bucket without charge reads less than this [mm]; own choice. */
+  private static final double EMPTIED_MM = 10;
+
   /** The largest rise that is called oil [mm]: 0.16 L over 200 cm²; own choice. */
   private static final double MOST_OIL_MM = 8;
 
@@ -34,6 +37,7 @@ final class UnmarkedVisitCheck implements Check {
   private static final int FIRST_HOUR = 6;
   private static final int LAST_HOUR = 20;
   private static final double DRY_MM = 0.5;
+  private static final double NOISE_STEPS = 3;
   private static final long BESIDE_MS = 30 * 60_000;
 
   @Override
@@ -115,7 +119,8 @@ final class UnmarkedVisitCheck implements Check {
         row++) {
       after += Double.isNaN(steps.stepMm(row)) ? 0 : steps.stepMm(row);
     }
-    return Math.abs(before) < DRY_MM && Math.abs(after) < DRY_MM;
+    double dry = Math.max(DRY_MM, NOISE_STEPS * steps.usualStepMm(what.firstRow()));
+    return Math.abs(before) < dry && Math.abs(after) < dry;
   }
 
   private Finding finding(Scene scene, Disturbance what, Interval span) {
@@ -151,9 +156,6 @@ final class UnmarkedVisitCheck implements Check {
     }
     return List.of(change <= MOST_OIL_MM ? VisitAction.OIL_ADDED : VisitAction.ANTIFREEZE_ADDED);
   }
-
-  /** An emptied bucket without charge reads less than this [mm]; own choice. */
-  private static final double EMPTIED_MM = 10;
 
   private static String note(Scene scene, Disturbance what, List<VisitAction> actions) {
     double areaCm2 = scene.sheet().gauge().orificeAreaCm2();

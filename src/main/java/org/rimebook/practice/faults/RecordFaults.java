@@ -156,7 +156,7 @@ final class RecordFaults {
       at = next;
     }
     logs(planting, settings);
-    planting.due(FindingKind.CLOCK_DRIFT, new Interval(planting.span().fromMs(), last));
+    planting.due(FindingKind.CLOCK_DRIFT, new Interval(planting.span().fromMs(), last + HOUR_MS));
   }
 
   /** Somebody makes the logger read less often, and as often again weeks later. */
