@@ -125,7 +125,8 @@ final class ClockOffsetCheck implements Check {
                 + before.errorH() * before.errorH()
                 + after.errorH() * after.errorH();
         weight += 1 / variance;
-        sum += (after.hour() - before.hour()) / variance;
+        double shift = after.hour() - before.hour();
+        sum += (shift - DAY_H * Math.rint(shift / DAY_H)) / variance;
       }
     }
     double shiftH = sum / weight;

@@ -36,6 +36,7 @@ final class RateCheck implements Check {
   public List<Finding> look(Scene scene) {
     SeasonRecord record = scene.record();
     LevelSeries level = scene.level();
+    Once<CommonSteps> steps = new Once<>(() -> CommonSteps.of(scene));
     List<Finding> findings = new ArrayList<>();
     int from = 0;
     for (int to = 1; to < level.size(); to++) {
@@ -49,7 +50,10 @@ final class RateCheck implements Check {
       }
       double rise = level.levelMm(to) - level.levelMm(from);
       long took = end - record.stampMs(level.row(from));
-      if (rise > MOST_MM * Math.max(1, took / (double) FIVE_MINUTES_MS) && stays(level, from, to)) {
+      double most = MOST_MM * Math.max(1, took / (double) FIVE_MINUTES_MS);
+      if (rise > most
+          && stays(level, from, to)
+          && riseMm(steps.get(), level.row(from), level.row(to)) > most) {
         Interval span = new Interval(record.stampMs(level.row(from)), end + 1);
         if (!scene.explained(span) && !visited(scene, span)) {
           findings.add(finding(span, rise, took));
@@ -58,6 +62,15 @@ final class RateCheck implements Check {
       }
     }
     return findings;
+  }
+
+  /** What all wires rose by alike [mm]; a wire that jumps by itself is another matter. */
+  private static double riseMm(CommonSteps steps, int fromRow, int toRow) {
+    double rise = 0;
+    for (int row = fromRow + 1; row <= toRow; row++) {
+      rise += Double.isNaN(steps.stepMm(row)) ? 0 : steps.stepMm(row);
+    }
+    return rise;
   }
 
   private static boolean stays(LevelSeries level, int from, int to) {
