@@ -164,14 +164,19 @@ final class LowSupplyCheck implements Check {
                 " %.0f %% of the readings are lost then, %.0f %% in the week around.",
                 100 * lost, 100 * usualLost)
             : "";
-    if (noisy) {
-      return Finding.doubting(
-          kind(),
-          Finding.Subject.bucket(span),
-          reason,
-          STRONG,
-          Proposals.bad(span, List.of(), BadReason.POWER, "Supply low, readings noisy."));
-    }
+    return noisy ? bad(span, reason) : remark(span, reason, losing);
+  }
+
+  private Finding bad(Interval span, String reason) {
+    return Finding.doubting(
+        kind(),
+        Finding.Subject.bucket(span),
+        reason,
+        STRONG,
+        Proposals.bad(span, List.of(), BadReason.POWER, "Supply low, readings noisy."));
+  }
+
+  private Finding remark(Interval span, String reason, boolean losing) {
     return Finding.harmless(
         kind(),
         Finding.Subject.bucket(span),
