@@ -6,7 +6,17 @@ import java.util.List;
 public final class Checks {
 
   /** Of the record as the logger wrote it, and of visits. */
-  static final List<Check> RECORD = List.of(new GapCheck());
+  static final List<Check> RECORD =
+      List.of(
+          new UnmarkedVisitCheck(),
+          new ClockDriftCheck(),
+          new ClockOffsetCheck(),
+          new ClockJumpCheck(),
+          new GapCheck(),
+          new LowSupplyCheck(),
+          new SamplingChangeCheck(),
+          new RateCheck(),
+          new VisitLitresCheck());
 
   /** Of the wires against each other. */
   static final List<Check> WIRES = List.of();

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
-import org.rimebook.record.SamplingRun;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
@@ -49,18 +48,18 @@ final class GapCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     SeasonRecord record = scene.record();
     OptionalDouble usualV = usualSupplyV(scene);
-    for (SamplingRun run : record.sampling()) {
-      long limitMs = Math.max(LEAST_MS, LEAST_INTERVALS * run.intervalMs());
-      for (int row = Math.max(1, run.firstRow()); row <= run.lastRow(); row++) {
-        if (record.stampMs(row) - record.stampMs(row - 1) >= limitMs) {
-          Interval span =
-              new Interval(record.stampMs(row - 1) + run.intervalMs(), record.stampMs(row));
-          if (!scene.explained(span) && !scene.found(FindingKind.UNMARKED_VISIT, span)) {
+    Steps.longer(
+        record,
+        LEAST_INTERVALS,
+        LEAST_MS,
+        (row, usualMs) -> {
+          Interval span = new Interval(record.stampMs(row - 1) + usualMs, record.stampMs(row));
+          if (!scene.explained(span)
+              && !scene.found(FindingKind.UNMARKED_VISIT, span)
+              && !ClockSteps.named(scene, record.stampMs(row - 1), record.stampMs(row))) {
             findings.add(finding(scene, row, span, usualV));
           }
-        }
-      }
-    }
+        });
     return findings;
   }
 

@@ -22,7 +22,27 @@ public enum FaultClass {
   QUANTISED(Scenario.QUANTISED, "a counter of 0.1 to 1 Hz, no fault"),
   DRIZZLE(Scenario.DRIZZLE, "mostly drizzle and traces, no fault"),
   INTENSE(Scenario.INTENSE, "bursts up to 60 mm/h, no fault"),
-  EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps");
+  EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps"),
+  SMALL_VISITS(
+      Scenario.CALM, "oil or antifreeze poured in, the bucket lifted", RecordFaults::smallVisits),
+  WINDY_VISITS(Scenario.WINDY, "the same where it is windy", RecordFaults::smallVisits),
+  CLOCK_JUMP(
+      Scenario.CALM,
+      "the clock jumps by minutes to hours, back days later",
+      RecordFaults::clockJump),
+  SUMMER_TIME(
+      Scenario.CALM, "the logger puts on summer time, or takes it off", RecordFaults::summerTime),
+  WRONG_ZONE(
+      Scenario.CALM,
+      "the clock has the time of another part of the world",
+      RecordFaults::wrongZone),
+  CLOCK_DRIFT(Scenario.CALM, "the clock gains or loses and is set right", RecordFaults::clockDrift),
+  SAMPLING_CHANGE(
+      Scenario.CALM, "readings come less often for weeks", RecordFaults::samplingChange),
+  LOW_SUPPLY(
+      Scenario.CALM,
+      "the supply is low for days, readings noisy or lost or neither",
+      RecordFaults::lowSupply);
 
   private final Scenario scenario;
   private final String words;

@@ -1,0 +1,89 @@
+package org.rimebook.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.Interval;
+
+/** A clock that gains or loses minutes and is set right at visits. */
+final class ClockDriftCheck implements Check {
+
+  /** Shifts below this leave hours as they are; a quarter of an hour, own choice. */
+  static final long MATTERS_MS = 15 * 60_000;
+
+  private static final double MS_PER_DAY = 86_400_000;
+  private static final long MINUTE_MS = 60_000;
+  private static final double HALF_SURE = 0.6;
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.CLOCK_DRIFT;
+  }
+
+  @Override
+  public String method() {
+    return "Steps of the clock that grow with the time since the one before, all at one rate within"
+        + " 30 % and under 5 min a day: times the file has twice (two corrections or more), or"
+        + " holes under an hour (three or more). Own choice. Totals are doubted where the clock"
+        + " was off by a quarter of an hour or more.";
+  }
+
+  @Override
+  public List<Finding> look(Scene scene) {
+    List<Finding> findings = new ArrayList<>();
+    for (ClockDrift drift : in(scene)) {
+      findings.addAll(findings(scene, drift));
+    }
+    return findings;
+  }
+
+  static List<ClockDrift> in(Scene scene) {
+    SeasonRecord record = scene.record();
+    List<ClockSteps.Step> holes =
+        ClockSteps.holes(record, 2, 2 * MINUTE_MS).stream()
+            .filter(hole -> !scene.explained(new Interval(hole.atMs(), hole.resumedMs())))
+            .toList();
+    return ClockDrift.of(record.stampMs(0), ClockSteps.back(record), holes);
+  }
+
+  private List<Finding> findings(Scene scene, ClockDrift drift) {
+    List<Finding> findings = new ArrayList<>();
+    long last = scene.record().stampMs(0);
+    List<ClockSteps.Step> steps = drift.steps();
+    if (drift.mostMs() < MATTERS_MS) {
+      Interval all = new Interval(last, steps.get(steps.size() - 1).atMs());
+      return List.of(finding(drift, all, drift.mostMs(), Optional.empty()));
+    }
+    for (ClockSteps.Step step : steps) {
+      Interval span = new Interval(last, Math.max(last, step.atMs()));
+      long offMs = Math.abs(step.byMs());
+      if (offMs >= MATTERS_MS) {
+        long early = (long) (span.lengthMs() * (MATTERS_MS / (double) offMs));
+        Interval late = new Interval(span.fromMs() + early, span.toMs());
+        findings.add(finding(drift, span, offMs, Optional.of(late)));
+      }
+      last = step.resumedMs();
+    }
+    return findings;
+  }
+
+  private Finding finding(ClockDrift drift, Interval span, long offMs, Optional<Interval> doubted) {
+    double minutesPerDay = Math.abs(drift.rate()) * MS_PER_DAY / MINUTE_MS;
+    String reason =
+        Wording.text(
+            "The clock %s %.2f min a day: it was set %s %d times, by what had come together since"
+                + " the time before, at most %s here.",
+            drift.rate() > 0 ? "gains" : "loses",
+            minutesPerDay,
+            drift.rate() > 0 ? "back" : "forward",
+            drift.steps().size(),
+            Wording.duration(offMs));
+    String note =
+        Wording.text(
+            "Clock %s by up to %s before it was set: mend the stamps in a copy of the file.",
+            drift.rate() > 0 ? "fast" : "slow", Wording.duration(offMs));
+    return new Finding(
+        kind(), span, List.of(), reason, HALF_SURE, Proposals.remark(span, note), doubted);
+  }
+}

@@ -1,0 +1,132 @@
+package org.rimebook.findings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.rimebook.depth.Robust;
+import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.VisitAction;
+import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.Interval;
+
+/** Litres in a visit's entry against what the level gained by them. */
+final class VisitLitresCheck implements Check {
+
+  /** Density of methanol and of glycol with some water [kg/L], from memory. */
+  private static final double LIGHTEST = 0.78;
+
+  private static final double HEAVIEST = 1.12;
+
+  /** Density of oils against evaporation [kg/L], from memory. */
+  private static final double LIGHTEST_OIL = 0.75;
+
+  private static final double HEAVIEST_OIL = 0.95;
+
+  /** What measuring jug and wires may be off [mm], and of the litres; own choice. */
+  private static final double OFF_MM = 2;
+
+  private static final double OFF = 0.05;
+
+  private static final double MM_PER_CM = 10;
+  private static final double CM3_PER_L = 1000;
+  private static final int SIDE = 11;
+  private static final int LEAST = 3;
+  private static final long SIDE_MS = 5_400_000;
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.VISIT_LITRES;
+  }
+
+  @Override
+  public String method() {
+    return "The litres of a visit's entry over the orifice, antifreeze weighing 0.78 to 1.12 and oil"
+        + " 0.75 to 0.95 of water (from memory), against the level after when the bucket was"
+        + " emptied and its rise otherwise, medians of 11 readings on each side; 2 mm and 5 % are"
+        + " let pass (own choice). Water in the antifreeze counts with it.";
+  }
+
+  @Override
+  public List<Finding> look(Scene scene) {
+    List<Finding> findings = new ArrayList<>();
+    for (Entry entry : scene.notebook().inForce()) {
+      if (entry instanceof Entry.ServiceVisit visit) {
+        look(scene, visit).ifPresent(findings::add);
+      }
+    }
+    findings.sort(Findings.BY_TIME);
+    return findings;
+  }
+
+  private Optional<Finding> look(Scene scene, Entry.ServiceVisit visit) {
+    boolean stated = visit.antifreezeL().isPresent() || visit.oilL().isPresent();
+    boolean emptied = visit.actions().contains(VisitAction.EMPTIED);
+    OptionalDouble gained = gainedMm(scene, visit.interval(), emptied);
+    if (!stated || gained.isEmpty()) {
+      return Optional.empty();
+    }
+    double perLitre = CM3_PER_L / scene.sheet().gauge().orificeAreaCm2() * MM_PER_CM;
+    double antifreezeMm = visit.antifreezeL().orElse(0) * perLitre;
+    double oilMm = visit.oilL().orElse(0) * perLitre;
+    double least = antifreezeMm * LIGHTEST + oilMm * LIGHTEST_OIL;
+    double most = antifreezeMm * HEAVIEST + oilMm * HEAVIEST_OIL;
+    double let = OFF_MM + OFF * most;
+    double gain = gained.getAsDouble();
+    if (gain >= least - let && gain <= most + let) {
+      return Optional.empty();
+    }
+    return Optional.of(finding(visit, gain, new double[] {least, most}, emptied));
+  }
+
+  private Finding finding(Entry.ServiceVisit visit, double gain, double[] range, boolean emptied) {
+    String litres = Wording.text("%.2f L", visit.antifreezeL().orElse(0) + visit.oilL().orElse(0));
+    String reason =
+        Wording.text(
+            "%s poured in stand %.1f to %.1f mm high as water, but %s %.1f mm.",
+            litres,
+            range[0],
+            range[1],
+            emptied ? "the emptied bucket reads" : "the level rose by",
+            gain);
+    double apart = Math.max(range[0] - gain, gain - range[1]);
+    double strength = Math.min(1, 0.3 + 0.5 * apart / Math.max(1, range[1]));
+    return Finding.harmless(
+        kind(),
+        Finding.Subject.bucket(visit.interval()),
+        reason,
+        strength,
+        Proposals.remark(visit.interval(), reason + " Litres, or orifice, written wrongly?"));
+  }
+
+  private static OptionalDouble gainedMm(Scene scene, Interval visit, boolean emptied) {
+    SeasonRecord record = scene.record();
+    int wires = scene.depths().wires();
+    double[] gains = new double[wires];
+    int after = record.firstRowAtOrAfter(visit.toMs());
+    int before = record.firstRowAtOrAfter(visit.fromMs());
+    Arrays.setAll(
+        gains,
+        wire -> side(scene, wire, after, 1) - (emptied ? 0 : side(scene, wire, before - 1, -1)));
+    double gain = Disturbance.median(gains);
+    return Double.isNaN(gain) ? OptionalDouble.empty() : OptionalDouble.of(gain);
+  }
+
+  private static double side(Scene scene, int wire, int first, int direction) {
+    SeasonRecord record = scene.record();
+    double[] values = new double[SIDE];
+    int count = 0;
+    for (int row = first; row >= 0 && row < record.size() && count < SIDE; row += direction) {
+      if (Math.abs(record.stampMs(row) - record.stampMs(first)) > SIDE_MS && count >= LEAST) {
+        break;
+      }
+      if (scene.depths().used(wire, row)) {
+        values[count++] = scene.depths().depthMm(wire, row);
+      } else if (count == 0 && Math.abs(row - first) > SIDE) {
+        break;
+      }
+    }
+    return count < LEAST ? Double.NaN : Robust.medianInPlace(values, count);
+  }
+}
