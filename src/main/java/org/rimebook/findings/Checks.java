@@ -6,7 +6,8 @@ import java.util.List;
 public final class Checks {
 
   /** Of the record as the logger wrote it, and of visits. */
-  static final List<Check> RECORD = List.of(new GapCheck());
+  static final List<Check> RECORD = 
+      List.of(new GapCheck(), new SilentWireCheck());
 
   /** Of the wires against each other. */
   static final List<Check> WIRES = List.of();

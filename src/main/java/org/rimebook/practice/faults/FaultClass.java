@@ -22,6 +22,18 @@ public enum FaultClass {
   QUANTISED(Scenario.QUANTISED, "a counter of 0.1 to 1 Hz, no fault"),
   DRIZZLE(Scenario.DRIZZLE, "mostly drizzle and traces, no fault"),
   INTENSE(Scenario.INTENSE, "bursts up to 60 mm/h, no fault"),
+  SILENT_WIRE(
+      Scenario.CALM, "a wire falls silent, comes back, falls silent again", WireFaults::silent),
+  STUCK_WIRE(Scenario.CALM, "a wire gives one frequency for hours to days", WireFaults::stuck),
+  STUCK_COARSE(
+      Scenario.QUANTISED, "a wire of a coarse counter is stuck in a storm", WireFaults::stuckInStorm),
+  CREEPING_WIRE(Scenario.CALM, "wires creep, some ever faster or with a jump", WireFaults::creep),
+  CREEP_IN_SUN(Scenario.DIURNAL, "wires creep and move in the sun as well", WireFaults::creep),
+  SHIFTED_WIRE(Scenario.CALM, "the zero of a wire shifts by 0.3 to 5 mm", WireFaults::shift),
+  NOISY_WIRE(Scenario.CALM, "a wire grows 2 to 10 times as noisy", WireFaults::noisy),
+  NOISY_IN_WIND(Scenario.WINDY, "the same on windy ridges", WireFaults::noisy),
+  OUT_OF_RANGE(Scenario.CALM, "a wire gives an impossible frequency", WireFaults::outOfRange),
+  INTERFERENCE(Scenario.CALM, "spikes for hours", WireFaults::interference),
   EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps");
 
   private final Scenario scenario;
