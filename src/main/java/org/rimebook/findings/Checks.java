@@ -7,7 +7,8 @@ public final class Checks {
 
   /** Of the record as the logger wrote it, and of visits. */
   static final List<Check> RECORD = 
-      List.of(new GapCheck(), new SilentWireCheck());
+      List.of(
+          new GapCheck(), new SilentWireCheck(), new OutOfRangeCheck(), new StuckWireCheck());
 
   /** Of the wires against each other. */
   static final List<Check> WIRES = List.of();
