@@ -8,7 +8,7 @@ public final class Checks {
   /** Of the record as the logger wrote it, and of visits. */
   static final List<Check> RECORD = 
       List.of(
-          new GapCheck(), new SilentWireCheck(), new OutOfRangeCheck(), new StuckWireCheck());
+          new GapCheck(), new SilentWireCheck(), new OutOfRangeCheck(), new StuckWireCheck(), new InterferenceCheck());
 
   /** Of the wires against each other. */
   static final List<Check> WIRES = List.of();
