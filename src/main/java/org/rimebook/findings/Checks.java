@@ -11,7 +11,7 @@ public final class Checks {
           new GapCheck(), new SilentWireCheck(), new OutOfRangeCheck(), new StuckWireCheck(), new InterferenceCheck());
 
   /** Of the wires against each other. */
-  static final List<Check> WIRES = List.of();
+  static final List<Check> WIRES = List.of(new DriftingWireCheck());
 
   /** Of the level of the bucket. */
   static final List<Check> LEVEL = List.of();
