@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * Looks for creeps and shifts in the differences of two wires: of all straight creeps and all
- * shifts between two nights it takes the one that suits best, takes it out, and looks again
+ * Looks for creeps and shifts in the differences of two wires: of all straight creeps between two
+ * nights and all shifts that stay it takes the one that suits best, takes it out, and looks again
  * (matching pursuit; Mallat and Zhang 1993, IEEE Trans. Signal Process. 41, 3397, from memory).
  */
 final class CreepSearch {
@@ -82,6 +82,7 @@ final class CreepSearch {
     while (next.isPresent() && shapes.size() < MOST) {
       shapes.add(next.get());
       pair.explain(column(next.get()));
+      pair.judgeNoise();
       next = next();
     }
     return shapes;
@@ -121,8 +122,9 @@ final class CreepSearch {
     Best best = new Best(creeps, 0, pair.size(), 0);
     int step = Math.max(1, pair.size() / STEPS);
     int shortest = creeps ? LEAST_DAYS : 2;
-    for (int from = 0; from < pair.size() - shortest; from += step) {
-      for (int to = pair.size(); to >= from + shortest; to -= step) {
+    for (int from = creeps ? 0 : shortest; from < pair.size() - shortest; from += step) {
+      int earliest = creeps ? from + shortest : pair.size();
+      for (int to = pair.size(); to >= earliest; to -= step) {
         best = better(best, from, to);
       }
     }
@@ -138,7 +140,8 @@ final class CreepSearch {
     int reach = Math.max(1, pair.size() / STEPS);
     Best best = found;
     for (int from = Math.max(0, found.from - reach); from <= found.from + reach; from++) {
-      for (int to = found.to - reach; to <= Math.min(pair.size(), found.to + reach); to++) {
+      int earliest = found.creeps ? found.to - reach : found.to;
+      for (int to = earliest; to <= Math.min(pair.size(), found.to + reach); to++) {
         if (to - from >= 2) {
           best = better(best, from, to);
         }

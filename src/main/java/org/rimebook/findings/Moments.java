@@ -30,19 +30,27 @@ final class Moments {
    */
   Optional<Long> of(int one, int other, long nearMs, double mm) {
     int from = Math.max(side, blocks.at(nearMs - Nights.DAY_MS - Nights.DAY_MS / 4));
-    int to = Math.min(blocks.size() - side, blocks.at(nearMs + Nights.DAY_MS / 4) + 1);
+    int to = Math.min(blocks.size() - side, blocks.at(nearMs + Nights.DAY_MS + Nights.DAY_MS / 4) + 1);
     double most = AT_ONCE * Math.abs(mm);
     Optional<Long> moment = Optional.empty();
     for (int block = from; block < to; block++) {
-      double before = medianMm(one, other, block - side, block);
-      double after = medianMm(one, other, block, block + side);
-      double jump = Math.signum(mm) * (after - before);
+      double jump = Math.signum(mm) * jumpMm(one, other, block);
       if (jump > most) {
         most = jump;
         moment = Optional.of(blocks.startMs(block));
       }
     }
     return moment;
+  }
+
+  /** By how much the first of two wires jumps against the second at a moment [mm], or NaN. */
+  double jumpMm(int one, int other, long atMs) {
+    int block = blocks.at(atMs);
+    return block < side || block + side > blocks.size() ? Double.NaN : jumpMm(one, other, block);
+  }
+
+  private double jumpMm(int one, int other, int block) {
+    return medianMm(one, other, block, block + side) - medianMm(one, other, block - side, block);
   }
 
   private double medianMm(int one, int other, int from, int to) {

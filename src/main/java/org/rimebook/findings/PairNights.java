@@ -74,7 +74,7 @@ final class PairNights {
               nights.depthMm(one, other, pair.night[i]) * nights.temperatureC(pair.night[i]));
     }
     pair.explain(i -> nights.noonMm(one, other, pair.night[i]));
-    pair.noiseMm = Math.max(LEAST_NOISE_MM, noise(pair.mm));
+    pair.judgeNoise();
     return pair;
   }
 
@@ -138,6 +138,11 @@ final class PairNights {
     for (int i = 0; i < mm.length; i++) {
       mm[i] -= share * rest[i];
     }
+  }
+
+  /** Judges the noise anew by what is left of the differences. */
+  void judgeNoise() {
+    noiseMm = Math.max(LEAST_NOISE_MM, noise(mm));
   }
 
   /** A column less what goes with the columns before. */

@@ -46,9 +46,8 @@ final class WireCreeps {
     for (int one = 0; one < wires; one++) {
       for (int other = one + 1; other < wires; other++) {
         PairNights pair = PairNights.of(scene, nights, one, other);
-        double noiseMm = pair.noiseMm();
         for (CreepSearch.Shape shape : new CreepSearch(pair).shapes()) {
-          seen.add(new Seen(one, other, shape, noiseMm));
+          seen.add(new Seen(one, other, shape, pair.noiseMm()));
         }
       }
     }
@@ -85,37 +84,50 @@ final class WireCreeps {
   }
 
   private Optional<WireCreep> told(Seen each) {
-    int[] votes = new int[2];
+    return span(each)
+        .map(
+            span -> {
+              List<Integer> wires = wires(each, span);
+              double sign = wires.get(0) == each.other ? -1 : 1;
+              CreepSearch.Shape shape = each.shape;
+              return new WireCreep(wires, shape.creeps(), span, sign * shape.mm(), each.noiseMm);
+            });
+  }
+
+  /** The wire that differs from every third as it does from the other; or both. */
+  private List<Integer> wires(Seen each, Interval span) {
+    int one = 0;
+    int other = 0;
     int asked = 0;
     for (int third = 0; third < scene.depths().wires(); third++) {
       if (third == each.one || third == each.other) {
         continue;
       }
-      double first = changeMm(each.one, third, each.shape) / each.shape.mm();
-      double second = -changeMm(each.other, third, each.shape) / each.shape.mm();
+      double first = changeMm(each.one, third, each.shape, span) / each.shape.mm();
+      double second = -changeMm(each.other, third, each.shape, span) / each.shape.mm();
       if (Double.isFinite(first) && Double.isFinite(second)) {
         asked++;
-        votes[0] += first >= LIKEWISE && second <= MUCH_LESS ? 1 : 0;
-        votes[1] += second >= LIKEWISE && first <= MUCH_LESS ? 1 : 0;
+        one += first >= LIKEWISE && second <= MUCH_LESS ? 1 : 0;
+        other += second >= LIKEWISE && first <= MUCH_LESS ? 1 : 0;
       }
     }
-    List<Integer> wires =
-        asked > 0 && votes[0] == asked
-            ? List.of(each.one)
-            : asked > 0 && votes[1] == asked ? List.of(each.other) : List.of(each.one, each.other);
-    double sign = wires.get(0) == each.other ? -1 : 1;
-    return span(each)
-        .map(
-            span ->
-                new WireCreep(
-                    wires, each.shape.creeps(), span, sign * each.shape.mm(), each.noiseMm));
+    if (asked > 0 && Math.max(one, other) == asked) {
+      return List.of(one == asked ? each.one : each.other);
+    }
+    return List.of(each.one, each.other);
+  }
+
+  private double changeMm(int one, int other, CreepSearch.Shape shape, Interval span) {
+    return shape.creeps()
+        ? creepMm(one, other, shape)
+        : moments.jumpMm(one, other, span.fromMs() + Moments.ABOUT_MS);
   }
 
   /**
    * How far two wires come apart over the time of a shape [mm], of which nothing else is known than
    * that load goes straight with it; NaN when they weren't both in use.
    */
-  private double changeMm(int one, int other, CreepSearch.Shape shape) {
+  private double creepMm(int one, int other, CreepSearch.Shape shape) {
     PairNights pair = PairNights.of(scene, nights, one, other);
     boolean inside =
         Arrays.stream(pair.nights())
