@@ -6,12 +6,16 @@ import java.util.List;
 public final class Checks {
 
   /** Of the record as the logger wrote it, and of visits. */
-  static final List<Check> RECORD = 
+  static final List<Check> RECORD =
       List.of(
-          new GapCheck(), new SilentWireCheck(), new OutOfRangeCheck(), new StuckWireCheck(), new InterferenceCheck());
+          new GapCheck(),
+          new SilentWireCheck(),
+          new OutOfRangeCheck(),
+          new StuckWireCheck(),
+          new InterferenceCheck());
 
   /** Of the wires against each other. */
-  static final List<Check> WIRES = List.of(new DriftingWireCheck());
+  static final List<Check> WIRES = List.of(new DriftingWireCheck(), new NoisyWireCheck());
 
   /** Of the level of the bucket. */
   static final List<Check> LEVEL = List.of();

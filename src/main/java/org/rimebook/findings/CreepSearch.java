@@ -12,7 +12,9 @@ import java.util.function.IntToDoubleFunction;
  */
 final class CreepSearch {
 
-  /** Standard errors of independent nights that mean something; weather lasts, so many; own choice. */
+  /**
+   * Standard errors of independent nights that mean something; weather lasts, so many; own choice.
+   */
   private static final double LEAST_SD = 14;
 
   /** Least creep [mm], its least rate [mm/d] and length [d]; own choice. */
@@ -105,8 +107,7 @@ final class CreepSearch {
         Math.abs(mm) >= least
             && (shifts || days >= LEAST_DAYS && Math.abs(mm) >= LEAST_RATE * days);
     return counts
-        ? Optional.of(
-            new Shape(best.creeps, shape.fromNight, shape.toNight, shape.lasts, mm))
+        ? Optional.of(new Shape(best.creeps, shape.fromNight, shape.toNight, shape.lasts, mm))
         : Optional.empty();
   }
 

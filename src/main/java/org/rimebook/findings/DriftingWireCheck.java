@@ -60,8 +60,12 @@ final class DriftingWireCheck implements Check {
     Interval span = creep.span();
     String subject =
         one
-            ? Wording.text("Wire %s %s the others", names.get(0), creep.creeps() ? "creeps away from" : "shifts against")
-            : Wording.text("Wires %s %s each other", Wording.names(names), creep.creeps() ? "creep away from" : "shift against");
+            ? Wording.text(
+                "Wire %s %s the others",
+                names.get(0), creep.creeps() ? "creeps away from" : "shifts against")
+            : Wording.text(
+                "Wires %s %s each other",
+                Wording.names(names), creep.creeps() ? "creep away from" : "shift against");
     double days = (double) span.lengthMs() / Nights.DAY_MS;
     String how =
         creep.creeps()

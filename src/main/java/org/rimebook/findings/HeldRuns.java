@@ -76,8 +76,7 @@ final class HeldRuns {
     for (int row = end; row < frequency.size() && elsewhere <= MOST_ELSEWHERE; row++) {
       double value = frequency.get(row);
       if (Double.isFinite(value)) {
-        boolean within =
-            Math.max(high, value) - Math.min(low, value) <= widest;
+        boolean within = Math.max(high, value) - Math.min(low, value) <= widest;
         elsewhere = within ? 0 : elsewhere + 1;
         if (within) {
           low = Math.min(low, value);

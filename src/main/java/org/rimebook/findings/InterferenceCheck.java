@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.rimebook.depth.Screening;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
 
@@ -72,8 +71,7 @@ final class InterferenceCheck implements Check {
 
     Burst with(Burst other) {
       List<Integer> all =
-          IntStream.concat(
-                  wires.stream().mapToInt(w -> w), other.wires.stream().mapToInt(w -> w))
+          IntStream.concat(wires.stream().mapToInt(w -> w), other.wires.stream().mapToInt(w -> w))
               .distinct()
               .sorted()
               .boxed()

@@ -30,7 +30,8 @@ final class Moments {
    */
   Optional<Long> of(int one, int other, long nearMs, double mm) {
     int from = Math.max(side, blocks.at(nearMs - Nights.DAY_MS - Nights.DAY_MS / 4));
-    int to = Math.min(blocks.size() - side, blocks.at(nearMs + Nights.DAY_MS + Nights.DAY_MS / 4) + 1);
+    int to =
+        Math.min(blocks.size() - side, blocks.at(nearMs + Nights.DAY_MS + Nights.DAY_MS / 4) + 1);
     double most = AT_ONCE * Math.abs(mm);
     Optional<Long> moment = Optional.empty();
     for (int block = from; block < to; block++) {

@@ -51,7 +51,8 @@ final class PairNights {
         IntStream.range(0, nights.count())
             .filter(n -> Double.isFinite(nights.differenceMm(one, other, n)))
             .toArray();
-    double[] all = Arrays.stream(seen).mapToDouble(n -> nights.differenceMm(one, other, n)).toArray();
+    double[] all =
+        Arrays.stream(seen).mapToDouble(n -> nights.differenceMm(one, other, n)).toArray();
     int[] plain = IntStream.range(0, seen.length).filter(i -> !outlier(all, i)).toArray();
     int[] kept = Arrays.stream(plain).map(i -> seen[i]).toArray();
     int[] stretch = stretches(scene, nights, kept, new int[] {one, other});
@@ -67,11 +68,11 @@ final class PairNights {
       pair.explain(i -> stretch[in[i]] == s ? 1 : 0);
     }
     pair.explain(i -> nights.depthMm(one, other, pair.night[i]));
-    boolean warm = Arrays.stream(pair.night).mapToDouble(nights::temperatureC).allMatch(Double::isFinite);
+    boolean warm =
+        Arrays.stream(pair.night).mapToDouble(nights::temperatureC).allMatch(Double::isFinite);
     if (warm) {
       pair.explain(
-          i ->
-              nights.depthMm(one, other, pair.night[i]) * nights.temperatureC(pair.night[i]));
+          i -> nights.depthMm(one, other, pair.night[i]) * nights.temperatureC(pair.night[i]));
     }
     pair.explain(i -> nights.noonMm(one, other, pair.night[i]));
     pair.judgeNoise();
@@ -126,7 +127,8 @@ final class PairNights {
   void explain(IntToDoubleFunction column) {
     double[] rest = free(column);
     double length = Math.sqrt(dot(rest, rest));
-    double whole = Math.sqrt(IntStream.range(0, mm.length).mapToDouble(column).map(v -> v * v).sum());
+    double whole =
+        Math.sqrt(IntStream.range(0, mm.length).mapToDouble(column).map(v -> v * v).sum());
     if (length <= 1e-6 * whole) {
       return;
     }
@@ -178,7 +180,9 @@ final class PairNights {
     double[] rest = free(column);
     double square = dot(rest, rest);
     double with = dot(rest, mm);
-    return square < 1e-9 ? new Suits(0, 0) : new Suits(with / square, Math.abs(with) / Math.sqrt(square) / noiseMm);
+    return square < 1e-9
+        ? new Suits(0, 0)
+        : new Suits(with / square, Math.abs(with) / Math.sqrt(square) / noiseMm);
   }
 
   int size() {

@@ -146,8 +146,7 @@ final class SilentWireCheck implements Check {
       Scene scene, Pace pace, int wire, JoinedRuns.Run run, int from, int to) {
     boolean through = run.hits() < ALL_BUT * run.length();
     int start = used(scene, wire, from, run.fromRow()) ? from : through ? run.fromRow() : to;
-    int end =
-        used(scene, wire, run.toRow(), to) ? to : through ? run.toRow() : run.fromRow();
+    int end = used(scene, wire, run.toRow(), to) ? to : through ? run.toRow() : run.fromRow();
     if (start < run.fromRow() && end <= run.fromRow()) {
       return Optional.of(pace.span(start, run.fromRow()));
     }

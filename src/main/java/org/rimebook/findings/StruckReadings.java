@@ -44,8 +44,7 @@ final class StruckReadings {
       struck[row] = leftOut(row);
       if (struck[row]) {
         int at = row / window;
-        Arrays.fill(
-            windows, Math.max(0, at - SIDE), Math.min(windows.length, at + SIDE + 1), true);
+        Arrays.fill(windows, Math.max(0, at - SIDE), Math.min(windows.length, at + SIDE + 1), true);
       }
     }
     double usualMm = usualMm();
@@ -85,8 +84,7 @@ final class StruckReadings {
       return;
     }
     double quietMm = known[(int) (MOST_QUIET * known.length)];
-    double limitMm =
-        Math.max(LEAST_MM, Math.max(LEAST_USUAL * usualMm, LEAST_OTHERS * quietMm));
+    double limitMm = Math.max(LEAST_MM, Math.max(LEAST_USUAL * usualMm, LEAST_OTHERS * quietMm));
     for (int i = 0; i < offMm.length; i++) {
       struck[fromRow + i] |= offMm[i] > limitMm;
     }

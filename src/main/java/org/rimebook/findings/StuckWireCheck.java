@@ -82,15 +82,13 @@ final class StuckWireCheck implements Check {
   private Optional<Finding> judge(Scene scene, int wire, HeldRuns.Held run, Usual usual) {
     Interval span = Pace.of(scene.record()).span(run.fromRow(), run.toRow());
     double movedMm = othersMoveMm(scene, wire, span);
-    boolean moved =
-        movedMm >= Math.max(LEAST_MOVE_MM, LEAST_MOVE_STEPS * usual.stepMm);
+    boolean moved = movedMm >= Math.max(LEAST_MOVE_MM, LEAST_MOVE_STEPS * usual.stepMm);
     boolean still = run.readings() * usual.endsPerReading >= LEAST_ENDS;
     if (!moved && !still) {
       return Optional.empty();
     }
     String name = scene.wireName(wire);
-    String others =
-        movedMm > 0 ? Wording.text(" The other wires moved by %.2f mm.", movedMm) : "";
+    String others = movedMm > 0 ? Wording.text(" The other wires moved by %.2f mm.", movedMm) : "";
     String own =
         still
             ? Wording.text(
@@ -162,8 +160,7 @@ final class StuckWireCheck implements Check {
             .filter(row -> scene.depths().used(wire, row + stride))
             .mapToDouble(
                 row ->
-                    (scene.depths().depthMm(wire, row + stride)
-                            - scene.depths().depthMm(wire, row))
+                    (scene.depths().depthMm(wire, row + stride) - scene.depths().depthMm(wire, row))
                         / (frequency.get(row + stride) - frequency.get(row)))
             .filter(Double::isFinite)
             .toArray();

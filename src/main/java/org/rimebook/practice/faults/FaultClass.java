@@ -26,7 +26,9 @@ public enum FaultClass {
       Scenario.CALM, "a wire falls silent, comes back, falls silent again", WireFaults::silent),
   STUCK_WIRE(Scenario.CALM, "a wire gives one frequency for hours to days", WireFaults::stuck),
   STUCK_COARSE(
-      Scenario.QUANTISED, "a wire of a coarse counter is stuck in a storm", WireFaults::stuckInStorm),
+      Scenario.QUANTISED,
+      "a wire of a coarse counter is stuck in a storm",
+      WireFaults::stuckInStorm),
   CREEPING_WIRE(Scenario.CALM, "wires creep, some ever faster or with a jump", WireFaults::creep),
   CREEP_IN_SUN(Scenario.DIURNAL, "wires creep and move in the sun as well", WireFaults::creep),
   SHIFTED_WIRE(Scenario.CALM, "the zero of a wire shifts by 0.3 to 5 mm", WireFaults::shift),

@@ -90,7 +90,10 @@ final class WireFaults {
     for (int i = 0; i < 2; i++) {
       Interval span =
           drawn(
-              planting, 0.12 + 0.45 * i, 0.2 + 0.45 * i, minutes(draws, 12 * DAY_MIN, 50 * DAY_MIN));
+              planting,
+              0.12 + 0.45 * i,
+              0.2 + 0.45 * i,
+              minutes(draws, 12 * DAY_MIN, 50 * DAY_MIN));
       double days = span.lengthMs() / (DAY_MIN * MINUTE_MS);
       double mmPerDay = draws.spread(0.03, 0.4) * sign(draws);
       WireEffects.Creep creep =
@@ -154,8 +157,7 @@ final class WireFaults {
   static void interference(Planting planting) {
     Draws draws = planting.draws();
     for (int i = 0; i < 4; i++) {
-      Interval span =
-          drawn(planting, 0.05 + 0.22 * i, 0.22 + 0.22 * i, minutes(draws, 60, 360));
+      Interval span = drawn(planting, 0.05 + 0.22 * i, 0.22 + 0.22 * i, minutes(draws, 60, 360));
       double share = draws.spread(0.05, 0.3);
       double sizeHz = draws.spread(20, 300);
       boolean all = draws.chance(0.5);
