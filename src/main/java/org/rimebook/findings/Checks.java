@@ -16,13 +16,34 @@ public final class Checks {
           new LowSupplyCheck(),
           new SamplingChangeCheck(),
           new RateCheck(),
-          new VisitLitresCheck());
+          new VisitLitresCheck(),
+          new SilentWireCheck(),
+          new OutOfRangeCheck(),
+          new StuckWireCheck(),
+          new InterferenceCheck());
 
   /** Of the wires against each other. */
-  static final List<Check> WIRES = List.of();
+  static final List<Check> WIRES =
+      List.of(
+          new ExchangedWiresCheck(),
+          new CalibrationDoubtCheck(),
+          new DriftingWireCheck(),
+          new NoisyWireCheck(),
+          new FrictionCheck(),
+          new DailyWaveCheck(),
+          new WindPumpingCheck());
 
   /** Of the level of the bucket. */
-  static final List<Check> LEVEL = List.of();
+  static final List<Check> LEVEL =
+      List.of(
+          new OverflowCheck(),
+          new NearCapacityCheck(),
+          new CappingCheck(),
+          new FrozenCheck(),
+          new LeakCheck(),
+          new EvaporationCheck(),
+          new ZeroRunCheck(),
+          new WeatherMismatchCheck());
 
   static final List<List<Check>> TIERS = List.of(RECORD, WIRES, LEVEL);
 

@@ -22,7 +22,6 @@ public enum FaultClass {
   QUANTISED(Scenario.QUANTISED, "a counter of 0.1 to 1 Hz, no fault"),
   DRIZZLE(Scenario.DRIZZLE, "mostly drizzle and traces, no fault"),
   INTENSE(Scenario.INTENSE, "bursts up to 60 mm/h, no fault"),
-  EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps"),
   SMALL_VISITS(
       Scenario.CALM, "oil or antifreeze poured in, the bucket lifted", RecordFaults::smallVisits),
   WINDY_VISITS(Scenario.WINDY, "the same where it is windy", RecordFaults::smallVisits),
@@ -42,7 +41,43 @@ public enum FaultClass {
   LOW_SUPPLY(
       Scenario.CALM,
       "the supply is low for days, readings noisy or lost or neither",
-      RecordFaults::lowSupply);
+      RecordFaults::lowSupply),
+  SILENT_WIRE(
+      Scenario.CALM, "a wire falls silent, comes back, falls silent again", WireFaults::silent),
+  STUCK_WIRE(Scenario.CALM, "a wire gives one frequency for hours to days", WireFaults::stuck),
+  STUCK_COARSE(
+      Scenario.QUANTISED,
+      "a wire of a coarse counter is stuck in a storm",
+      WireFaults::stuckInStorm),
+  CREEPING_WIRE(Scenario.CALM, "wires creep, some ever faster or with a jump", WireFaults::creep),
+  CREEP_IN_SUN(Scenario.DIURNAL, "wires creep and move in the sun as well", WireFaults::creep),
+  SHIFTED_WIRE(Scenario.CALM, "the zero of a wire shifts by 0.3 to 5 mm", WireFaults::shift),
+  NOISY_WIRE(Scenario.CALM, "a wire grows 2 to 10 times as noisy", WireFaults::noisy),
+  NOISY_IN_WIND(Scenario.WINDY, "the same on windy ridges", WireFaults::noisy),
+  OUT_OF_RANGE(Scenario.CALM, "a wire gives an impossible frequency", WireFaults::outOfRange),
+  INTERFERENCE(Scenario.CALM, "spikes for hours", WireFaults::interference),
+  EXCHANGED_COLUMNS(
+      Scenario.CALM, "frequency columns exchanged in the sheet", SheetFaults::columnsExchanged),
+  EXCHANGED_LEADS(Scenario.DIURNAL, "leads exchanged at a visit", SheetFaults::leadsExchanged),
+  WRONG_A(Scenario.CALM, "A of a wire wrong by 2 to 8 % in the sheet", SheetFaults::wrongA),
+  WRONG_F0(
+      Scenario.DIURNAL,
+      "two digits of a wire's f0 exchanged in the sheet",
+      SheetFaults::digitsExchanged),
+  SLIPPED_B(Scenario.CALM, "B of a wire ten times off in the sheet", SheetFaults::slippedB),
+  SNOW_SENSOR(
+      Scenario.CALM, "snow depth and humidity are measured, no fault", LevelFaults::snowSensor),
+  CAPPED(
+      Scenario.CALM,
+      "snow bridges the orifice until warmth, sun or wind; snow depth is measured",
+      LevelFaults::caps),
+  ICED(Scenario.CALM, "the inlet is iced shut for days; snow depth is measured", LevelFaults::iced),
+  OVERFLOWING(Scenario.CALM, "the bucket runs full", LevelFaults::overflow),
+  NEARLY_FULL(Scenario.CALM, "the bucket is nearly full at the end", LevelFaults::nearlyFull),
+  LEAKING(Scenario.CALM, "0.3 to 3 mm/d leak for days to weeks", LevelFaults::leak),
+  FROZEN_BUCKET(
+      Scenario.CALM, "the bucket freezes, wires no longer feel the wind", LevelFaults::frozen),
+  EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps");
 
   private final Scenario scenario;
   private final String words;

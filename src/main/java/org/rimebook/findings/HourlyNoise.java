@@ -1,0 +1,148 @@
+package org.rimebook.findings;
+
+import java.util.Arrays;
+import org.rimebook.depth.Robust;
+import org.rimebook.station.Interval;
+
+/**
+ * Noise of the wires hour by hour, and beside each other. Nothing is told of readings further apart
+ * than ten minutes, between which the level itself moves.
+ */
+final class HourlyNoise {
+
+  /** Share of a wire's usual noise below which noises aren't told apart; own choice. */
+  private static final double FLOOR = 0.5;
+
+  private static final long HOUR_MS = 3_600_000;
+  private static final long LONGEST_APART_MS = 600_000;
+
+  /** Readings in a block whose noise is known; differences in an hour that tell; own choice. */
+  private static final int LEAST_READINGS = 5;
+
+  private static final int LEAST_DIFFERENCES = 4;
+
+  private final Scene scene;
+  private final Blocks blocks;
+  private final boolean dense;
+  private final boolean tells;
+  private final int perHour;
+  private final double[][] mm;
+  private final double[][] ratio;
+
+  /**
+   * What a wire is like for a while.
+   *
+   * @param ownMm its noise [mm]
+   * @param othersMm that of the others [mm]
+   * @param times ratio of both, to what it usually is
+   */
+  record Noise(double ownMm, double othersMm, double times) {}
+
+  HourlyNoise(Scene scene) {
+    this.scene = scene;
+    this.blocks = scene.blocks();
+    long apartMs = Pace.of(scene.record()).intervalMs();
+    this.dense = apartMs * LEAST_READINGS <= blocks.lengthMs();
+    this.tells = apartMs <= LONGEST_APART_MS;
+    this.perHour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());
+    int wires = scene.depths().wires();
+    this.mm = new double[wires][blocks.size() / perHour];
+    for (int wire = 0; wire < wires; wire++) {
+      int one = wire;
+      Arrays.setAll(mm[wire], hour -> hourMm(one, hour));
+    }
+    this.ratio = new double[wires][];
+    for (int wire = 0; wire < wires; wire++) {
+      ratio[wire] = ratios(wire);
+    }
+  }
+
+  private double hourMm(int wire, int hour) {
+    if (!tells) {
+      return Double.NaN;
+    }
+    return dense ? fromBlocks(wire, hour) : fromReadings(wire, hour);
+  }
+
+  private double fromReadings(int wire, int hour) {
+    int toRow = blocks.firstRow((hour + 1) * perHour);
+    int fromRow = blocks.firstRow(hour * perHour);
+    double[] steps = new double[toRow - fromRow];
+    int count = 0;
+    double before = Double.NaN;
+    for (int row = fromRow; row < toRow; row++) {
+      double mm = scene.depths().used(wire, row) ? scene.depths().depthMm(wire, row) : Double.NaN;
+      if (Double.isFinite(mm - before)) {
+        steps[count++] = Math.abs(mm - before);
+      }
+      before = mm;
+    }
+    return count < LEAST_DIFFERENCES
+        ? Double.NaN
+        : Robust.sdFromMagnitudesInPlace(steps, count) / Math.sqrt(2);
+  }
+
+  private double fromBlocks(int wire, int hour) {
+    double[] known = new double[perHour];
+    int count = 0;
+    for (int block = hour * perHour; block < (hour + 1) * perHour; block++) {
+      if (Double.isFinite(blocks.noiseMm(wire, block))) {
+        known[count++] = blocks.noiseMm(wire, block);
+      }
+    }
+    return 2 * count < perHour ? Double.NaN : Robust.medianInPlace(known, count);
+  }
+
+  /** Logarithm of the ratio to the noisiest other wire. */
+  private double[] ratios(int wire) {
+    double floorMm = FLOOR * median(mm[wire]);
+    double[] ratios = new double[mm[wire].length];
+    for (int hour = 0; hour < ratios.length; hour++) {
+      double others = Double.NaN;
+      for (int other = 0; other < mm.length; other++) {
+        if (other != wire && Double.isFinite(mm[other][hour])) {
+          others = Double.isNaN(others) ? mm[other][hour] : Math.max(others, mm[other][hour]);
+        }
+      }
+      ratios[hour] =
+          StrictMath.log(Math.hypot(mm[wire][hour], floorMm))
+              - StrictMath.log(Math.hypot(others, floorMm));
+    }
+    return ratios;
+  }
+
+  private static double median(double[] values) {
+    double[] known = Arrays.stream(values).filter(Double::isFinite).toArray();
+    return known.length == 0 ? Double.NaN : Robust.medianInPlace(known, known.length);
+  }
+
+  /** Logarithm of the ratio to the others, less what is usual; by hour. */
+  double[] excess(int wire) {
+    double usual = median(ratio[wire]);
+    return Arrays.stream(ratio[wire]).map(value -> value - usual).toArray();
+  }
+
+  Interval span(int fromHour, int toHour) {
+    return blocks.span(fromHour * perHour, toHour * perHour);
+  }
+
+  Noise of(int wire, JoinedRuns.Run run) {
+    double[] others = new double[run.length()];
+    for (int i = 0; i < others.length; i++) {
+      double most = Double.NaN;
+      for (int other = 0; other < mm.length; other++) {
+        double each = mm[other][run.fromRow() + i];
+        if (other != wire && Double.isFinite(each)) {
+          most = Double.isNaN(most) ? each : Math.max(most, each);
+        }
+      }
+      others[i] = most;
+    }
+    double times =
+        StrictMath.exp(
+            median(Arrays.copyOfRange(ratio[wire], run.fromRow(), run.toRow()))
+                - median(ratio[wire]));
+    return new Noise(
+        median(Arrays.copyOfRange(mm[wire], run.fromRow(), run.toRow())), median(others), times);
+  }
+}

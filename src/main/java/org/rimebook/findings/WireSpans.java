@@ -1,0 +1,17 @@
+package org.rimebook.findings;
+
+import org.rimebook.station.Interval;
+
+/** Whether what was found before is about a wire at some time. */
+final class WireSpans {
+
+  private WireSpans() {}
+
+  /** Whether something of a kind about a wire, or about all, was found over part of a span. */
+  static boolean found(Scene scene, FindingKind kind, int wire, Interval span) {
+    String name = scene.wireName(wire);
+    return scene.found().stream()
+        .filter(finding -> finding.kind() == kind && finding.span().overlaps(span))
+        .anyMatch(finding -> finding.wires().isEmpty() || finding.wires().contains(name));
+  }
+}
