@@ -22,7 +22,10 @@ public enum FaultClass {
   QUANTISED(Scenario.QUANTISED, "a counter of 0.1 to 1 Hz, no fault"),
   DRIZZLE(Scenario.DRIZZLE, "mostly drizzle and traces, no fault"),
   INTENSE(Scenario.INTENSE, "bursts up to 60 mm/h, no fault"),
-  EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps");
+  EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps"),
+  EXCHANGED_COLUMNS(
+      Scenario.CALM, "frequency columns exchanged in the sheet", SheetFaults::columnsExchanged),
+  EXCHANGED_LEADS(Scenario.DIURNAL, "leads exchanged at a visit", SheetFaults::leadsExchanged);
 
   private final Scenario scenario;
   private final String words;
