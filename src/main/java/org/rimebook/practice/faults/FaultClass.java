@@ -25,7 +25,13 @@ public enum FaultClass {
   EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps"),
   EXCHANGED_COLUMNS(
       Scenario.CALM, "frequency columns exchanged in the sheet", SheetFaults::columnsExchanged),
-  EXCHANGED_LEADS(Scenario.DIURNAL, "leads exchanged at a visit", SheetFaults::leadsExchanged);
+  EXCHANGED_LEADS(Scenario.DIURNAL, "leads exchanged at a visit", SheetFaults::leadsExchanged),
+  WRONG_A(Scenario.CALM, "A of a wire wrong by 2 to 8 % in the sheet", SheetFaults::wrongA),
+  WRONG_F0(
+      Scenario.DIURNAL,
+      "two digits of a wire's f0 exchanged in the sheet",
+      SheetFaults::digitsExchanged),
+  SLIPPED_B(Scenario.CALM, "B of a wire ten times off in the sheet", SheetFaults::slippedB);
 
   private final Scenario scenario;
   private final String words;

@@ -3,6 +3,8 @@ package org.rimebook.practice.faults;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.findings.FindingKind;
@@ -11,6 +13,7 @@ import org.rimebook.practice.bench.Draws;
 import org.rimebook.practice.bench.Planting;
 import org.rimebook.record.Column;
 import org.rimebook.record.SeasonRecord;
+import org.rimebook.station.Calibration;
 import org.rimebook.station.Interval;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
@@ -21,6 +24,11 @@ final class SheetFaults {
   /** An exchange that never moves a depth by more than this [mm] needn't be found. */
   private static final double SMALL_MM = 12;
 
+  /** An offset of this [mm] and share of the depth, or such a slope, is plain to see. */
+  private static final double PLAIN_MM = 5;
+
+  private static final double PLAIN_SHARE = 0.03;
+  private static final double PLAIN_SLOPE = 0.045;
   private static final double[] LOADS_MM = {150, 250, 400};
   private static final long MINUTE_MS = 60_000;
 
@@ -101,6 +109,63 @@ final class SheetFaults {
 
   private static CalibrationCurve curve(Wire wire) {
     return CalibrationCurve.of(wire.calibrations().get(0));
+  }
+
+  /** A wrong by some per cent on one wire. */
+  static void wrongA(Planting planting) {
+    double factor = 1 + planting.draws().between(0.02, 0.08) * sign(planting);
+    miswritten(
+        planting, c -> new Calibration(c.from(), factor * c.aCmPerHz(), c.bCmPerHz2(), c.f0Hz()));
+  }
+
+  /** Two digits of f0 exchanged on one wire. */
+  static void digitsExchanged(Planting planting) {
+    int place = planting.draws().chance(0.7) ? 1 : 10;
+    miswritten(
+        planting,
+        c -> new Calibration(c.from(), c.aCmPerHz(), c.bCmPerHz2(), exchanged(c.f0Hz(), place)));
+  }
+
+  /** B ten times too small or too large on one wire. */
+  static void slippedB(Planting planting) {
+    double factor = planting.draws().chance(0.5) ? 10 : 0.1;
+    miswritten(
+        planting, c -> new Calibration(c.from(), c.aCmPerHz(), factor * c.bCmPerHz2(), c.f0Hz()));
+  }
+
+  private static int sign(Planting planting) {
+    return planting.draws().chance(0.5) ? 1 : -1;
+  }
+
+  /** Exchanges the digit of a place with the one before it. */
+  private static double exchanged(double hz, int place) {
+    long low = Math.floorMod((long) (hz / place), 10L);
+    long high = Math.floorMod((long) (hz / (10L * place)), 10L);
+    return hz + (high - low) * place + (low - high) * 10.0 * place;
+  }
+
+  private static void miswritten(Planting planting, UnaryOperator<Calibration> slip) {
+    int wrong = planting.draws().below(planting.sheet().wires().size());
+    Wire right = planting.sheet().wires().get(wrong);
+    Calibration written = slip.apply(right.calibrations().get(0));
+    CalibrationCurve curve = CalibrationCurve.of(written);
+    double[] read =
+        DoubleStream.of(LOADS_MM).map(mm -> curve.depthMm(curve(right).frequencyHz(mm))).toArray();
+    double off = Math.abs(read[0] - LOADS_MM[0]) / (PLAIN_MM + PLAIN_SHARE * LOADS_MM[0]);
+    double slope = (read[2] - read[0]) / (LOADS_MM[2] - LOADS_MM[0]);
+    if (off > 1 || Math.abs(slope - 1) > PLAIN_SLOPE) {
+      planting.due(FindingKind.CALIBRATION, planting.span(), right.name());
+    } else {
+      planting.may(FindingKind.CALIBRATION, planting.span(), right.name());
+    }
+    planting.writes(
+        sheet -> {
+          List<Wire> wires = new ArrayList<>(sheet.wires());
+          wires.set(
+              wrong,
+              new Wire(right.name(), right.frequencyColumn(), right.lead(), List.of(written)));
+          return with(sheet, wires);
+        });
   }
 
   /** From a row on, the place of each wire holds another's frequencies. */
