@@ -128,6 +128,11 @@ public final class Blocks {
     return firstRow.length - 1;
   }
 
+  /** Wires. */
+  public int wires() {
+    return depthMm.length;
+  }
+
   /** Length of a block [ms]. */
   public long lengthMs() {
     return lengthMs;

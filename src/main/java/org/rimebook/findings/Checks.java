@@ -9,7 +9,13 @@ public final class Checks {
   static final List<Check> RECORD = List.of(new GapCheck());
 
   /** Of the wires against each other. */
-  static final List<Check> WIRES = List.of(new ExchangedWiresCheck(), new CalibrationDoubtCheck());
+  static final List<Check> WIRES =
+      List.of(
+          new ExchangedWiresCheck(),
+          new CalibrationDoubtCheck(),
+          new FrictionCheck(),
+          new DailyWaveCheck(),
+          new WindPumpingCheck());
 
   /** Of the level of the bucket. */
   static final List<Check> LEVEL = List.of();
