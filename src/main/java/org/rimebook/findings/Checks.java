@@ -12,7 +12,16 @@ public final class Checks {
   static final List<Check> WIRES = List.of();
 
   /** Of the level of the bucket. */
-  static final List<Check> LEVEL = List.of();
+  static final List<Check> LEVEL =
+      List.of(
+          new OverflowCheck(),
+          new NearCapacityCheck(),
+          new CappingCheck(),
+          new FrozenCheck(),
+          new LeakCheck(),
+          new EvaporationCheck(),
+          new ZeroRunCheck(),
+          new WeatherMismatchCheck());
 
   static final List<List<Check>> TIERS = List.of(RECORD, WIRES, LEVEL);
 

@@ -35,6 +35,11 @@ final class Wording {
     return text("%.1f days", minutes / (24.0 * HOUR_MIN));
   }
 
+  /** "-4.2 °C", or "not known". */
+  static String degC(double degC) {
+    return Double.isFinite(degC) ? text("%.1f °C", degC) : "not known";
+  }
+
   /** Station time to the minute. */
   static String time(long epochMs, ZoneOffset offset) {
     return MINUTE.format(Instant.ofEpochMilli(epochMs).atOffset(offset));

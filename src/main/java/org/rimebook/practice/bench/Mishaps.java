@@ -32,9 +32,6 @@ final class Mishaps {
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final int TRIES = 200;
 
-  /** Held-up catch smaller than this may be overlooked [mm]. */
-  private static final double SMALL_CAP_MM = 1;
-
   private final Planting planting;
   private final SeasonBuilder builder;
   private final StationSheet sheet;
@@ -148,20 +145,20 @@ final class Mishaps {
               blocked.toMs() + release.toMillis() + 20 * MINUTE_MS);
       if (planting.take(marked)) {
         builder.cap(new Cap(blocked, release));
-        capped(falling, blocked, release);
+        capped(blocked, release);
         entries.add(new Entry.LateCatch(header(marked, "Capped; slid in later."), marked));
         done++;
       }
     }
   }
 
-  private void capped(Precipitation falling, Interval blocked, Duration release) {
+  /**
+   * Nothing in the record tells these from showers: they form and let go in any weather, in the
+   * season's storms a shower is as short, and snow on the ground isn't measured.
+   */
+  private void capped(Interval blocked, Duration release) {
     Interval held = new Interval(blocked.fromMs(), blocked.toMs() + release.toMillis());
-    if (falling.amountMm(blocked) >= SMALL_CAP_MM) {
-      planting.due(FindingKind.CAPPING, held);
-    } else {
-      planting.may(FindingKind.CAPPING, held);
-    }
+    planting.may(FindingKind.CAPPING, held);
   }
 
   private void gaps() {

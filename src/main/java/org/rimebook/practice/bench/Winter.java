@@ -3,6 +3,7 @@ package org.rimebook.practice.bench;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.rimebook.findings.FindingKind;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.practice.Climate;
 import org.rimebook.practice.DailyWave;
@@ -41,6 +42,8 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
   private static final long HOUR_MS = 60 * MINUTE_MS;
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final long EDGE_MS = 8 * HOUR_MS;
+  private static final double MILD_DEG_C = -1;
+  private static final double CERTAIN_MM_PER_DAY = 0.1;
   private static final Instant NOVEMBER = Instant.parse("2024-11-01T00:00:00Z");
 
   /** The season. */
@@ -72,6 +75,7 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     Planting planting =
         new Planting(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"), falling);
     Mishaps mishaps = new Mishaps(planting);
+    evaporates(planting);
     mishaps.add(scenario.setting().mishaps());
     planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
@@ -118,6 +122,16 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
       }
     }
     builder.evaporation(new Evaporation(new Interval(from, Long.MAX_VALUE), mmPerDay));
+  }
+
+  /** Found for certain when it loses a tenth of a millimetre a day in mild weather. */
+  private void evaporates(Planting planting) {
+    double mmPerDay = planting.builder().evaporationMmPerDay(MILD_DEG_C);
+    if (mmPerDay >= CERTAIN_MM_PER_DAY) {
+      planting.due(FindingKind.EVAPORATION, planting.span());
+    } else if (mmPerDay > 0) {
+      planting.may(FindingKind.EVAPORATION, planting.span());
+    }
   }
 
   private void wires(SeasonBuilder builder, Draws draws) {

@@ -22,6 +22,18 @@ public enum FaultClass {
   QUANTISED(Scenario.QUANTISED, "a counter of 0.1 to 1 Hz, no fault"),
   DRIZZLE(Scenario.DRIZZLE, "mostly drizzle and traces, no fault"),
   INTENSE(Scenario.INTENSE, "bursts up to 60 mm/h, no fault"),
+  SNOW_SENSOR(
+      Scenario.CALM, "snow depth and humidity are measured, no fault", LevelFaults::snowSensor),
+  CAPPED(
+      Scenario.CALM,
+      "snow bridges the orifice until warmth, sun or wind; snow depth is measured",
+      LevelFaults::caps),
+  ICED(Scenario.CALM, "the inlet is iced shut for days; snow depth is measured", LevelFaults::iced),
+  OVERFLOWING(Scenario.CALM, "the bucket runs full", LevelFaults::overflow),
+  NEARLY_FULL(Scenario.CALM, "the bucket is nearly full at the end", LevelFaults::nearlyFull),
+  LEAKING(Scenario.CALM, "0.3 to 3 mm/d leak for days to weeks", LevelFaults::leak),
+  FROZEN_BUCKET(
+      Scenario.CALM, "the bucket freezes, wires no longer feel the wind", LevelFaults::frozen),
   EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps");
 
   private final Scenario scenario;
