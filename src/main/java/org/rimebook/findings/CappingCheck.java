@@ -12,7 +12,7 @@ import org.rimebook.station.Interval;
  * Snow that bridges the orifice and slides in later: the level stands still though it snows, then
  * rises at once. Where the depth of snow is measured, snow has to grow while the level stands still
  * and not while it rises. Where it isn't, only what a shower can't be is called a cap: more within
- * half an hour than it snows, at the first thaw after hours of cold under cloud.
+ * half an hour than it snows, at the first thaw or in the sun after hours of cold under cloud.
  */
 final class CappingCheck implements Check {
 
@@ -42,9 +42,9 @@ final class CappingCheck implements Check {
     return "Rises of at least 1 mm within 90 min after at least 4 h without any, while snow on the"
         + " ground had grown by more than the sensor's usual wandering and by 0.25 cm for each"
         + " millimetre, and grew little during the rise. Without a sensor of snow depth: at least"
-        + " 2 mm within half an hour, the first thaw after at least 6 h below -1 °C under cloud"
-        + " (by the charge of the supply), right after other catch; a weak sign, and most caps"
-        + " can't be told from showers then. Common practice; limits own choice.";
+        + " 2 mm within half an hour, at the first thaw or in the sun after at least 6 h below"
+        + " -1 °C under cloud (by the charge of the supply); a weak sign, and most caps can't be"
+        + " told from showers then. Common practice; limits own choice.";
   }
 
   @Override

@@ -65,13 +65,15 @@ final class FrozenCheck implements Check {
     }
     int hour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());
     int from = -1;
+    int last = -1;
     int hours = blocks.size() / hour;
     for (int step = 0; step <= hours; step++) {
       boolean still = step < hours && still(scatter, step * hour, hour);
-      if (still && from < 0) {
-        from = step;
-      } else if (!still && from >= 0) {
-        add(findings, scene, airDegC, new Interval(from * (long) hour, step * (long) hour));
+      if (still) {
+        from = from < 0 ? step : from;
+        last = step;
+      } else if (from >= 0 && (step - last > WINDOW_HOURS || step == hours)) {
+        add(findings, scene, airDegC, new Interval(from * (long) hour, (last + 1) * (long) hour));
         from = -1;
       }
     }

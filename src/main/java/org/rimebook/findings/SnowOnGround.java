@@ -14,7 +14,7 @@ final class SnowOnGround {
   private static final double LEAST_CM = 1.5;
 
   /** As many times the usual change over six hours; own choice. */
-  private static final double SURE_SDS = 5;
+  private static final double SURE_SDS = 4;
 
   private final double[] depthCm;
   private final double sureCm;

@@ -5,7 +5,7 @@ import org.rimebook.findings.SteepRises.Rise;
 import org.rimebook.station.Channel;
 
 /**
- * Whether a steep rise is likelier a cap of snow that slid in at the first thaw than a shower, by
+ * Whether a steep rise is likelier a cap of snow that slid in at the first thaw, or in the sun, than a shower, by
  * air temperature and by how the supply was charged, which is little under cloud.
  */
 final class ThawSigns {
@@ -27,6 +27,9 @@ final class ThawSigns {
 
   /** Share of the usual charge by day under cloud; own choice. */
   private static final double CLOUD = 0.6;
+
+  /** And in the sun, out of which nothing falls; own choice. */
+  private static final double SUN = 0.8;
 
   private static final double RESTING_QUANTILE = 0.1;
   private static final double LEAST_CHARGE_V = 0.15;
@@ -82,14 +85,15 @@ final class ThawSigns {
     if (!shaped) {
       return false;
     }
+    int back = rise.stillFrom();
+    boolean cold = airDegC(back, rise.from()) <= COLD_DEG_C;
+    boolean cloudy = cold && charge(back, rise.from()) < CLOUD;
     double release = airDegC(rise.from(), rise.to());
     double warmest = Arrays.stream(airDegC, rise.stillFrom(), rise.from()).max().orElse(Double.NaN);
-    boolean thaws =
-        airDegC(rise.stillFrom(), rise.from()) <= COLD_DEG_C
-            && release >= THAW_DEG_C
-            && release <= RAIN_DEG_C
-            && release >= warmest - 1;
-    return thaws && charge(rise.stillFrom(), rise.from()) < CLOUD;
+    boolean thaws = release >= THAW_DEG_C && release >= warmest - 1;
+    return cloudy
+        && release <= RAIN_DEG_C
+        && (thaws || charge(rise.from() - hour, rise.to() + hour) >= SUN);
   }
 
   private boolean standsAfter(Rise rise, int hour) {
@@ -103,7 +107,7 @@ final class ThawSigns {
     int day = (int) (24 * HOUR_MS / blocks.lengthMs());
     double got = 0;
     double could = 0;
-    for (int block = from; block < to; block++) {
+    for (int block = from; block < Math.min(to, supplyV.length); block++) {
       double best = 0;
       for (int days = -DAYS; days <= DAYS; days++) {
         int other = block + days * day;

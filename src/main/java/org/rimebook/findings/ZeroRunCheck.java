@@ -20,15 +20,15 @@ final class ZeroRunCheck implements Check {
   private static final long LEAST_MS = 12 * HOUR_MS;
 
   /** Snow can drift by less without any falling [cm]; own choice. */
-  private static final double LEAST_CM = 8;
+  private static final double LEAST_CM = 6;
 
-  /** Water that such snow brings at least [mm/cm] and of which nothing was caught; own choice. */
-  private static final double CATCH_MM_PER_CM = 0.1;
+  /** Share of the time in which the depth has to be known. */
+  private static final double KNOWN = 0.5;
 
   private static final double SNOW_DEG_C = 1.5;
 
-  /** The level stands still within this [mm]; own choice. */
-  private static final double STILL_MM = 0.25;
+  /** The level rises by no more [mm], and moves by no more than twice that; own choice. */
+  private static final double STILL_MM = 0.3;
 
   private static final Set<FindingKind> TELLING =
       Set.of(FindingKind.CAPPING, FindingKind.OVERFLOW);
@@ -40,8 +40,8 @@ final class ZeroRunCheck implements Check {
 
   @Override
   public String method() {
-    return "At least 12 h in which the level stayed within 0.25 mm while snow on the ground grew by"
-        + " 8 cm or more (own choice); needs snow depth beside the wires.";
+    return "At least 12 h in which the level rose by no more than 0.3 mm while snow on the ground grew by"
+        + " 6 cm or more (own choice); needs snow depth beside the wires.";
   }
 
   @Override
@@ -52,60 +52,63 @@ final class ZeroRunCheck implements Check {
     if (!snow.known()) {
       return findings;
     }
+    double[] airDegC = blocks.channel(Channel.AIR_TEMPERATURE);
     int hour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());
     int from = 0;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
+    double first = Double.NaN;
+    double low = Double.NaN;
+    double high = Double.NaN;
     for (int block = 0; block < blocks.size(); block += hour) {
       double level = Fillings.medianMm(blocks, block, block + hour);
-      boolean compares = blocks.segment(block) == blocks.segment(from);
       boolean still =
-          compares && Math.max(high, level) - Math.min(low, level) <= STILL_MM;
+          blocks.segment(block) == blocks.segment(from)
+              && level - first <= STILL_MM
+              && Math.max(high, level) - Math.min(low, level) <= 2 * STILL_MM;
       if (!still) {
-        add(findings, scene, snow, new Growth(from, block, 0));
+        look(scene, snow, airDegC, new Growth(from, block, 0)).ifPresent(findings::add);
         from = block;
-        low = level;
-        high = level;
-      } else {
-        low = Math.min(low, level);
-        high = Math.max(high, level);
+        first = level;
       }
+      low = still ? Math.min(low, level) : level;
+      high = still ? Math.max(high, level) : level;
     }
-    add(findings, scene, snow, new Growth(from, blocks.size(), 0));
+    look(scene, snow, airDegC, new Growth(from, blocks.size(), 0)).ifPresent(findings::add);
     return findings;
   }
 
-  private void add(List<Finding> findings, Scene scene, SnowOnGround snow, Growth still) {
+  private Optional<Finding> look(
+      Scene scene, SnowOnGround snow, double[] airDegC, Growth still) {
     Blocks blocks = scene.blocks();
     Interval span = blocks.span(still.from(), still.to());
     if (span.lengthMs() < LEAST_MS) {
-      return;
+      return Optional.empty();
     }
     Growth growth = snow.growth(still.from(), still.to());
-    double degC =
-        ThawSigns.mean(blocks.channel(Channel.AIR_TEMPERATURE), growth.from(), growth.to() + 1);
+    double degC = ThawSigns.mean(airDegC, growth.from(), growth.to() + 1);
+    Interval snowing = blocks.span(growth.from(), growth.to() + 1);
     boolean snowed =
         growth.cm() >= Math.max(LEAST_CM, snow.sureCm())
-            && growth.cm() * CATCH_MM_PER_CM > STILL_MM
             && !(degC > SNOW_DEG_C)
-            && snow.knownShare(still.from(), still.to()) > 0.5;
-    if (!snowed || settled(scene, blocks.span(growth.from(), growth.to() + 1))) {
-      return;
-    }
+            && snow.knownShare(still.from(), still.to()) > KNOWN;
+    return snowed && !settled(scene, snowing)
+        ? Optional.of(finding(span, snowing, growth.cm(), degC))
+        : Optional.empty();
+  }
+
+  private Finding finding(Interval span, Interval snowing, double cm, double degC) {
     String reason =
         Wording.text(
             "The level stood still for %s while snow on the ground grew by %.0f cm, at %s on"
                 + " average. Something may have kept the snow out.",
-            Wording.duration(span.lengthMs()), growth.cm(), Wording.degC(degC));
-    findings.add(
-        new Finding(
-            kind(),
-            span,
-            List.of(),
-            reason,
-            Math.min(1, 0.4 + 0.02 * growth.cm()),
-            Proposals.remark(span, "Snow fell and none was caught; totals are least values."),
-            Optional.of(blocks.span(growth.from(), growth.to() + 1))));
+            Wording.duration(span.lengthMs()), cm, Wording.degC(degC));
+    return new Finding(
+        kind(),
+        span,
+        List.of(),
+        reason,
+        Math.min(1, 0.4 + 0.02 * cm),
+        Proposals.remark(span, "Snow fell and none was caught; totals are least values."),
+        Optional.of(snowing));
   }
 
   private static boolean settled(Scene scene, Interval span) {

@@ -41,7 +41,7 @@ class CappingCheckTest {
         .satisfies(
             finding -> {
               assertThat(finding.span().fromMs()).isBetween(ms(29), ms(34));
-              assertThat(finding.span().toMs()).isBetween(ms(60.4), ms(61));
+              assertThat(finding.span().toMs()).isBetween(ms(60.3), ms(61));
               assertThat(finding.wires()).isEmpty();
               assertThat(finding.doubted()).contains(finding.span());
               assertThat(finding.reason()).contains("grew by 12 cm", "rose by 6.0 mm");

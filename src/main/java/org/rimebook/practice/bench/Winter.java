@@ -42,6 +42,7 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
   private static final long HOUR_MS = 60 * MINUTE_MS;
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final long EDGE_MS = 8 * HOUR_MS;
+  private static final double NEARLY_FULL = 0.85;
   private static final double MILD_DEG_C = -1;
   private static final double CERTAIN_MM_PER_DAY = 0.1;
   private static final Instant NOVEMBER = Instant.parse("2024-11-01T00:00:00Z");
@@ -69,13 +70,15 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     SeasonBuilder builder = new SeasonBuilder(sheet, weather, own);
     Precipitation falling = new Sky(scenario, variant, seed).precipitation(weather, own);
     falling = withoutEdges(falling, sampling.span());
-    builder.fell(falling).charge(draws.between(100, 300));
+    double chargeMm = draws.between(100, 300);
+    builder.fell(falling).charge(chargeMm);
     evaporation(builder, falling, new Draws(own, "bench/evaporation"));
     wires(builder, new Draws(own, "bench/wires"));
     Planting planting =
         new Planting(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"), falling);
     Mishaps mishaps = new Mishaps(planting);
     evaporates(planting);
+    fills(planting, chargeMm);
     mishaps.add(scenario.setting().mishaps());
     planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
@@ -131,6 +134,16 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
       planting.due(FindingKind.EVAPORATION, planting.span());
     } else if (mmPerDay > 0) {
       planting.may(FindingKind.EVAPORATION, planting.span());
+    }
+  }
+
+  /** A wet winter may fill the bucket nearly to its rim without anything being wrong. */
+  private static void fills(Planting planting, double chargeMm) {
+    double capacityMm = planting.sheet().gauge().capacityMm().orElse(Double.POSITIVE_INFINITY);
+    double filledMm = chargeMm + planting.falling().amountMm(planting.span());
+    if (filledMm >= NEARLY_FULL * capacityMm) {
+      planting.may(FindingKind.NEAR_CAPACITY, planting.span());
+      planting.may(FindingKind.OVERFLOW, planting.span());
     }
   }
 

@@ -21,7 +21,10 @@ final class LevelFaults {
   private static final int TRIES = 400;
 
   /** Held-up catch that a sensor of snow depth of 1 cm can't overlook [mm]. */
-  private static final double DUE_CAP_MM = 2;
+  private static final double DUE_CAP_MM = 3;
+
+  /** Readings less often tell nothing of how wires jump about. */
+  private static final long MOST_STEP_MS = 2 * MINUTE_MS;
 
   private static final double SMALL_CAP_MM = 0.5;
 
@@ -168,7 +171,12 @@ final class LevelFaults {
       if (meanDegC(planting, frozen) < -8 && planting.take(frozen)) {
         double left = planting.draws().between(0.05, 0.3);
         planting.builder().depth(new Stiffened(frozen, left));
-        planting.due(FindingKind.FROZEN, frozen);
+        long stepMs = planting.builder().surroundings().sampling().stepMs();
+        if (stepMs <= MOST_STEP_MS) {
+          planting.due(FindingKind.FROZEN, frozen);
+        } else {
+          planting.may(FindingKind.FROZEN, frozen);
+        }
         return;
       }
     }
