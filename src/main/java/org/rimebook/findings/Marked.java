@@ -27,8 +27,7 @@ final class Marked {
         KINDS.stream()
             .flatMap(kind -> scene.spans(kind).stream())
             .filter(span::overlaps)
-            .mapToLong(
-                e -> Math.min(e.toMs(), span.toMs()) - Math.max(e.fromMs(), span.fromMs()))
+            .mapToLong(e -> Math.min(e.toMs(), span.toMs()) - Math.max(e.fromMs(), span.fromMs()))
             .sum();
     return scene.explained(span) || 2 * shared >= span.lengthMs();
   }

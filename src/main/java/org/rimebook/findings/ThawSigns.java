@@ -5,8 +5,8 @@ import org.rimebook.findings.SteepRises.Rise;
 import org.rimebook.station.Channel;
 
 /**
- * Whether a steep rise is likelier a cap of snow that slid in at the first thaw, or in the sun, than a shower, by
- * air temperature and by how the supply was charged, which is little under cloud.
+ * Whether a steep rise is likelier a cap of snow that slid in at the first thaw, or in the sun,
+ * than a shower, by air temperature and by how the supply was charged, which is little under cloud.
  */
 final class ThawSigns {
 

@@ -30,8 +30,7 @@ final class ZeroRunCheck implements Check {
   /** The level rises by no more [mm], and moves by no more than twice that; own choice. */
   private static final double STILL_MM = 0.3;
 
-  private static final Set<FindingKind> TELLING =
-      Set.of(FindingKind.CAPPING, FindingKind.OVERFLOW);
+  private static final Set<FindingKind> TELLING = Set.of(FindingKind.CAPPING, FindingKind.OVERFLOW);
 
   @Override
   public FindingKind kind() {
@@ -76,8 +75,7 @@ final class ZeroRunCheck implements Check {
     return findings;
   }
 
-  private Optional<Finding> look(
-      Scene scene, SnowOnGround snow, double[] airDegC, Growth still) {
+  private Optional<Finding> look(Scene scene, SnowOnGround snow, double[] airDegC, Growth still) {
     Blocks blocks = scene.blocks();
     Interval span = blocks.span(still.from(), still.to());
     if (span.lengthMs() < LEAST_MS) {

@@ -3,8 +3,8 @@ package org.rimebook.practice;
 import org.rimebook.station.Interval;
 
 /**
- * A frozen bucket: what lies on the ice still weighs, but nothing sloshes, so that wires feel little
- * of the wind.
+ * A frozen bucket: what lies on the ice still weighs, but nothing sloshes, so that wires feel
+ * little of the wind.
  *
  * @param frozen while it is frozen
  * @param left share of the quick changes that is left

@@ -17,8 +17,7 @@ class CappingCheckTest {
 
   /** Snow on the ground grows from one depth to another [m] between two hours. */
   private static DoubleUnaryOperator snow(double from, double to, double fromM, double toM) {
-    return hour ->
-        fromM + (toM - fromM) * Math.max(0, Math.min(1, (hour - from) / (to - from)));
+    return hour -> fromM + (toM - fromM) * Math.max(0, Math.min(1, (hour - from) / (to - from)));
   }
 
   private static DoubleUnaryOperator steady(double value) {

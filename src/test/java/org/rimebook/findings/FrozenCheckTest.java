@@ -14,7 +14,8 @@ class FrozenCheckTest {
   private static Bucket still(double share, DoubleUnaryOperator airDegC) {
     return Bucket.every(2, 240)
         .level(
-            hour -> 200 + (hour > 100 && hour < 136 ? share : 1) * 0.2 * Math.sin(12_345.678 * hour))
+            hour ->
+                200 + (hour > 100 && hour < 136 ? share : 1) * 0.2 * Math.sin(12_345.678 * hour))
         .weather(airDegC, 3)
         .noise(0.01);
   }

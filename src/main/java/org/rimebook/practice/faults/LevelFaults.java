@@ -165,8 +165,7 @@ final class LevelFaults {
   static void frozen(Planting planting) {
     Interval span = planting.span();
     for (int tries = 0; tries < TRIES; tries++) {
-      long from =
-          span.fromMs() + (long) (planting.draws().between(0.1, 0.9) * span.lengthMs());
+      long from = span.fromMs() + (long) (planting.draws().between(0.1, 0.9) * span.lengthMs());
       Interval frozen = new Interval(from, from + (long) (planting.draws().spread(1, 8) * DAY_MS));
       if (meanDegC(planting, frozen) < -8 && planting.take(frozen)) {
         double left = planting.draws().between(0.05, 0.3);
@@ -198,8 +197,7 @@ final class LevelFaults {
     SnowSensor.beside(planting);
     for (int tries = 0; tries < TRIES; tries++) {
       long from = planting.draws().oneOf(planting.falling().pulses()).interval().fromMs();
-      Interval shut =
-          new Interval(from, from + (long) (planting.draws().spread(1, 6) * DAY_MS));
+      Interval shut = new Interval(from, from + (long) (planting.draws().spread(1, 6) * DAY_MS));
       double lostMm = planting.falling().amountMm(shut);
       if (lostMm >= 10 && meanDegC(planting, shut) < -3 && planting.take(shut)) {
         planting.falling(planting.falling().without(shut));
@@ -208,5 +206,4 @@ final class LevelFaults {
       }
     }
   }
-
 }

@@ -72,15 +72,13 @@ final class SnowSensor {
       stampsMs[row] = record.stampMs(row);
       percent[row] = StrictMath.rint(humidity(stampsMs[row]));
     }
-    List<Column> frequencies =
-        IntStream.range(0, wires).mapToObj(record::frequency).toList();
+    List<Column> frequencies = IntStream.range(0, wires).mapToObj(record::frequency).toList();
     List<Column> beside =
         Stream.concat(
                 IntStream.range(0, channels).mapToObj(record::channel),
                 Stream.of(Column.copyOf(snowM(stampsMs), size), Column.copyOf(percent, size)))
             .toList();
-    return new SeasonRecord(
-        stampsMs, frequencies, beside, record.sampling(), record.provenance());
+    return new SeasonRecord(stampsMs, frequencies, beside, record.sampling(), record.provenance());
   }
 
   private double[] snowM(long[] stampsMs) {
