@@ -12,7 +12,7 @@ import org.rimebook.station.Interval;
  * Snow that bridges the orifice and slides in later: the level stands still though it snows, then
  * rises at once. Where the depth of snow is measured, snow has to grow while the level stands still
  * and not while it rises. Where it isn't, only what a shower can't be is called a cap: more within
- * half an hour than it snows, at the first thaw or in the sun after hours of cold under cloud.
+ * half an hour than it snows, at the first thaw after hours of cold under cloud.
  */
 final class CappingCheck implements Check {
 
@@ -32,6 +32,17 @@ final class CappingCheck implements Check {
   /** A cap needs snow: air no warmer than that while it grew; own choice. */
   private static final double SNOW_DEG_C = 1.5;
 
+  /** The sensor's smoothing looks so far ahead [ms]. */
+  private static final long AHEAD_MS = 2 * HOUR_MS;
+
+  /**
+   * A column of saturated air over ground at −5 °C holds about 8 mm of water (from memory); snow
+   * takes hours to bring that.
+   */
+  private static final double COLD_DEG_C = -5;
+
+  private static final double BEYOND_COLD_MM = 8;
+
   @Override
   public FindingKind kind() {
     return FindingKind.CAPPING;
@@ -42,9 +53,9 @@ final class CappingCheck implements Check {
     return "Rises of at least 1 mm within 90 min after at least 4 h without any, while snow on the"
         + " ground had grown by more than the sensor's usual wandering and by 0.25 cm for each"
         + " millimetre, and grew little during the rise. Without a sensor of snow depth: at least"
-        + " 2 mm within half an hour, at the first thaw or in the sun after at least 6 h below"
-        + " -1 °C under cloud (by the charge of the supply); a weak sign, and most caps can't be"
-        + " told from showers then. Common practice; limits own choice.";
+        + " 2 mm within half an hour, at the first thaw after at least 6 h below"
+        + " -1 °C under cloud (by the charge of the supply). With and without, 8 mm or more below -5 °C."
+        + " Most caps can't be told from showers without a sensor of snow depth. Common practice; limits own choice.";
   }
 
   @Override
@@ -53,13 +64,11 @@ final class CappingCheck implements Check {
     SnowOnGround snow = SnowOnGround.of(blocks);
     ThawSigns thaw = ThawSigns.of(scene);
     List<Finding> findings = new ArrayList<>();
-    if (!snow.known() && !thaw.known()) {
-      return findings;
-    }
     double[] airDegC = blocks.channel(Channel.AIR_TEMPERATURE);
     for (Rise rise : SteepRises.of(blocks, SHORTEST_MS)) {
       Optional<Finding> finding =
           snow.known() ? bySnow(blocks, snow, airDegC, rise) : byThaw(blocks, thaw, rise);
+      finding = finding.isPresent() ? finding : byCold(blocks, airDegC, rise);
       finding.filter(f -> !Marked.in(scene, f.span())).ifPresent(findings::add);
     }
     return findings;
@@ -68,7 +77,8 @@ final class CappingCheck implements Check {
   private Optional<Finding> bySnow(Blocks blocks, SnowOnGround snow, double[] airDegC, Rise rise) {
     int hour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());
     int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
-    Growth growth = snow.growth(back, rise.from());
+    int ahead = (int) Math.floorDiv(AHEAD_MS, blocks.lengthMs());
+    Growth growth = snow.growth(back, rise.from() - ahead);
     int since = Math.max(rise.stillFrom(), growth.from() - 2 * hour);
     double during = snow.growth(rise.from() - hour, rise.to() + hour).cm();
     double degC = ThawSigns.mean(airDegC, growth.from(), growth.to() + 1);
@@ -93,6 +103,24 @@ final class CappingCheck implements Check {
             rise.mm(),
             Wording.duration(blocks.span(rise.from(), rise.to()).lengthMs()));
     return Optional.of(finding(span, reason, Math.min(1, 0.7 + 0.03 * rise.mm())));
+  }
+
+  private Optional<Finding> byCold(Blocks blocks, double[] airDegC, Rise rise) {
+    double degC = ThawSigns.mean(airDegC, rise.from(), rise.to());
+    if (!(degC <= COLD_DEG_C && rise.mm() >= BEYOND_COLD_MM)) {
+      return Optional.empty();
+    }
+    int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
+    Interval span = blocks.span(back, rise.to());
+    String reason =
+        Wording.text(
+            "The level stood still for %s, then rose by %.1f mm in %s at %s: more than air that"
+                + " cold brings in the time. Snow on the inlet will have slid in.",
+            Wording.duration(blocks.span(back, rise.from()).lengthMs()),
+            rise.mm(),
+            Wording.duration(blocks.span(rise.from(), rise.to()).lengthMs()),
+            Wording.degC(degC));
+    return Optional.of(finding(span, reason, Math.min(1, 0.5 + 0.02 * rise.mm())));
   }
 
   private Optional<Finding> byThaw(Blocks blocks, ThawSigns thaw, Rise rise) {

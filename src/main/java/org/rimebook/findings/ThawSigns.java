@@ -28,9 +28,6 @@ final class ThawSigns {
   /** Share of the usual charge by day under cloud; own choice. */
   private static final double CLOUD = 0.6;
 
-  /** And in the sun, out of which nothing falls; own choice. */
-  private static final double SUN = 0.8;
-
   private static final double RESTING_QUANTILE = 0.1;
   private static final double LEAST_CHARGE_V = 0.15;
 
@@ -90,10 +87,10 @@ final class ThawSigns {
     boolean cloudy = cold && charge(back, rise.from()) < CLOUD;
     double release = airDegC(rise.from(), rise.to());
     double warmest = Arrays.stream(airDegC, rise.stillFrom(), rise.from()).max().orElse(Double.NaN);
-    boolean thaws = release >= THAW_DEG_C && release >= warmest - 1;
     return cloudy
-        && release <= RAIN_DEG_C
-        && (thaws || charge(rise.from() - hour, rise.to() + hour) >= SUN);
+        && release >= THAW_DEG_C
+        && release >= warmest - 1
+        && release <= RAIN_DEG_C;
   }
 
   private boolean standsAfter(Rise rise, int hour) {

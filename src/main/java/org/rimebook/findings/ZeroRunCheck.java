@@ -22,6 +22,9 @@ final class ZeroRunCheck implements Check {
   /** Snow can drift by less without any falling [cm]; own choice. */
   private static final double LEAST_CM = 6;
 
+  /** The sensor's smoothing looks so far ahead [ms]. */
+  private static final long AHEAD_MS = 2 * HOUR_MS;
+
   /** Share of the time in which the depth has to be known. */
   private static final double KNOWN = 0.5;
 
@@ -81,7 +84,8 @@ final class ZeroRunCheck implements Check {
     if (span.lengthMs() < LEAST_MS) {
       return Optional.empty();
     }
-    Growth growth = snow.growth(still.from(), still.to());
+    int ahead = (int) Math.floorDiv(AHEAD_MS, blocks.lengthMs());
+    Growth growth = snow.growth(still.from(), still.to() - ahead);
     double degC = ThawSigns.mean(airDegC, growth.from(), growth.to() + 1);
     Interval snowing = blocks.span(growth.from(), growth.to() + 1);
     boolean snowed =

@@ -71,6 +71,22 @@ class CappingCheckTest {
   }
 
   @Test
+  void moreThanColdAirBringsSlidIn() {
+    Bucket cold =
+        Bucket.every(10, 120).level(rain(24, 30, 1, 60, 60.5, 40)).noise(0.03).weather(h -> -14, 2);
+    assertThat(Raised.in(cold, FindingKind.CAPPING))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.span().fromMs()).isBetween(ms(29), ms(32));
+              assertThat(finding.reason()).contains("20.0 mm", "-14.0 °C");
+            });
+    Bucket warm =
+        Bucket.every(10, 120).level(rain(24, 30, 1, 60, 60.5, 40)).noise(0.03).weather(h -> 9, 2);
+    assertThat(Raised.in(warm, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
   void snowThatTheGaugeCaughtAsItFellHoldsNothingUp() {
     Bucket caught =
         Bucket.every(10, 120)

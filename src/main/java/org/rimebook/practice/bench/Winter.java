@@ -42,6 +42,8 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
   private static final long HOUR_MS = 60 * MINUTE_MS;
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final long EDGE_MS = 8 * HOUR_MS;
+  private static final double TOO_COLD_DEG_C = -4;
+  private static final double TOO_MUCH_MM = 6;
   private static final double NEARLY_FULL = 0.85;
   private static final double MILD_DEG_C = -1;
   private static final double CERTAIN_MM_PER_DAY = 0.1;
@@ -79,6 +81,7 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     Mishaps mishaps = new Mishaps(planting);
     evaporates(planting);
     fills(planting, chargeMm);
+    poursInTheCold(planting);
     mishaps.add(scenario.setting().mishaps());
     planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
@@ -144,6 +147,19 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     if (filledMm >= NEARLY_FULL * capacityMm) {
       planting.may(FindingKind.NEAR_CAPACITY, planting.span());
       planting.may(FindingKind.OVERFLOW, planting.span());
+    }
+  }
+
+  /** What falls faster than air that cold can bring looks like a cap, and may be called one. */
+  private static void poursInTheCold(Planting planting) {
+    Weather weather = planting.builder().surroundings().weather();
+    Interval span = planting.span();
+    for (long ms = span.fromMs(); ms + HOUR_MS < span.toMs(); ms += HOUR_MS) {
+      Interval poured = new Interval(ms, ms + 2 * HOUR_MS);
+      boolean cold = weather.airTemperatureDegC(weather.sampling().indexAt(ms)) < TOO_COLD_DEG_C;
+      if (cold && planting.falling().amountMm(poured) >= TOO_MUCH_MM) {
+        planting.may(FindingKind.CAPPING, poured);
+      }
     }
   }
 
