@@ -53,9 +53,9 @@ final class CappingCheck implements Check {
     return "Rises of at least 1 mm within 90 min after at least 4 h without any, while snow on the"
         + " ground had grown by more than the sensor's usual wandering and by 0.25 cm for each"
         + " millimetre, and grew little during the rise. Without a sensor of snow depth: at least"
-        + " 2 mm within half an hour, at the first thaw after at least 6 h below"
-        + " -1 °C under cloud (by the charge of the supply). With and without, 8 mm or more below -5 °C."
-        + " Most caps can't be told from showers without a sensor of snow depth. Common practice; limits own choice.";
+        + " 2 mm within half an hour, at the first thaw after at least 6 h below -1 °C under cloud"
+        + " (by the charge of the supply). With one or without: 8 mm or more below -5 °C. Most caps"
+        + " can't be told from showers without that sensor. Common practice; limits own choice.";
   }
 
   @Override
@@ -124,7 +124,7 @@ final class CappingCheck implements Check {
   }
 
   private Optional<Finding> byThaw(Blocks blocks, ThawSigns thaw, Rise rise) {
-    if (!thaw.lets(rise)) {
+    if (!thaw.known() || !thaw.lets(rise)) {
       return Optional.empty();
     }
     int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
