@@ -87,10 +87,7 @@ final class ThawSigns {
     boolean cloudy = cold && charge(back, rise.from()) < CLOUD;
     double release = airDegC(rise.from(), rise.to());
     double warmest = Arrays.stream(airDegC, rise.stillFrom(), rise.from()).max().orElse(Double.NaN);
-    return cloudy
-        && release >= THAW_DEG_C
-        && release >= warmest - 1
-        && release <= RAIN_DEG_C;
+    return cloudy && release >= THAW_DEG_C && release >= warmest - 1 && release <= RAIN_DEG_C;
   }
 
   private boolean standsAfter(Rise rise, int hour) {
