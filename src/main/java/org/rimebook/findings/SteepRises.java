@@ -68,20 +68,20 @@ final class SteepRises {
       return none;
     }
     double lowMm = Fillings.medianMm(blocks, block - hour, block);
-    double highMm = Fillings.medianMm(blocks, block + longest, block + longest + hour);
-    double foot = FOOT * (highMm - lowMm);
+    double someMm = Fillings.medianMm(blocks, block + longest, block + longest + hour) - lowMm;
     int from = block;
-    while (from < block + longest && !(blocks.levelMm(from) > lowMm + foot)) {
+    while (from < block + longest && !(blocks.levelMm(from) > lowMm + FOOT * someMm)) {
       from++;
     }
+    // The window may have seen only the start of the rise: what it rises to is looked up anew.
+    double baseMm = Fillings.medianMm(blocks, from - hour, from);
+    double mm = Fillings.medianMm(blocks, from + longest, from + longest + hour) - baseMm;
     int to = from;
-    while (to < block + longest && !(blocks.levelMm(to) >= highMm - foot)) {
+    while (to < from + longest && !(blocks.levelMm(to) >= baseMm + (1 - FOOT) * mm)) {
       to++;
     }
-    double baseMm = Fillings.medianMm(blocks, from - hour, from);
-    double mm = Fillings.medianMm(blocks, to + 1, to + 1 + hour) - baseMm;
     int still = stillFrom(from, baseMm, segment);
-    boolean one = blocks.segment(Math.min(blocks.size() - 1, to + hour)) == segment;
+    boolean one = blocks.segment(Math.min(blocks.size() - 1, from + longest)) == segment;
     return one && mm >= LEAST_MM && from - still >= shortestStill
         ? new Rise(still, from, Math.min(blocks.size(), to + 2), mm)
         : none;
