@@ -11,8 +11,8 @@ import org.rimebook.station.Interval;
 /**
  * Snow that bridges the orifice and slides in later: the level stands still though it snows, then
  * rises at once. Where the depth of snow is measured, snow has to grow while the level stands still
- * and not while it rises. Where it isn't, only what a shower can't be is called a cap: more within
- * half an hour than it snows, at the first thaw after hours of cold under cloud.
+ * and not while it rises. Where it isn't, only what no shower can be is called a cap: more at once
+ * than air that cold brings.
  */
 final class CappingCheck implements Check {
 
@@ -52,22 +52,20 @@ final class CappingCheck implements Check {
   public String method() {
     return "Rises of at least 1 mm within 90 min after at least 4 h without any, while snow on the"
         + " ground had grown by more than the sensor's usual wandering and by 0.25 cm for each"
-        + " millimetre, and grew little during the rise. Without a sensor of snow depth: at least"
-        + " 2 mm within half an hour, at the first thaw after at least 6 h below -1 °C under cloud"
-        + " (by the charge of the supply). With one or without: 8 mm or more below -5 °C. Most caps"
-        + " can't be told from showers without that sensor. Common practice; limits own choice.";
+        + " millimetre, and grew little during the rise. With a sensor of snow depth or"
+        + " without: 8 mm or more below -5 °C. Without one, smaller caps can't be told from"
+        + " showers. Common practice; limits own choice.";
   }
 
   @Override
   public List<Finding> look(Scene scene) {
     Blocks blocks = scene.blocks();
     SnowOnGround snow = SnowOnGround.of(blocks);
-    ThawSigns thaw = ThawSigns.of(scene);
     List<Finding> findings = new ArrayList<>();
     double[] airDegC = blocks.channel(Channel.AIR_TEMPERATURE);
     for (Rise rise : SteepRises.of(blocks, SHORTEST_MS)) {
       Optional<Finding> finding =
-          snow.known() ? bySnow(blocks, snow, airDegC, rise) : byThaw(blocks, thaw, rise);
+          snow.known() ? bySnow(blocks, snow, airDegC, rise) : Optional.empty();
       finding = finding.isPresent() ? finding : byCold(blocks, airDegC, rise);
       finding.filter(f -> !Marked.in(scene, f.span())).ifPresent(findings::add);
     }
@@ -81,7 +79,7 @@ final class CappingCheck implements Check {
     Growth growth = snow.growth(back, rise.from() - ahead);
     int since = Math.max(rise.stillFrom(), growth.from() - 2 * hour);
     double during = snow.growth(rise.from() - hour, rise.to() + hour).cm();
-    double degC = ThawSigns.mean(airDegC, growth.from(), growth.to() + 1);
+    double degC = Means.of(airDegC, growth.from(), growth.to() + 1);
     boolean held =
         growth.cm() >= snow.sureCm()
             && growth.cm() >= LEAST_CM_PER_MM * rise.mm()
@@ -106,7 +104,7 @@ final class CappingCheck implements Check {
   }
 
   private Optional<Finding> byCold(Blocks blocks, double[] airDegC, Rise rise) {
-    double degC = ThawSigns.mean(airDegC, rise.from(), rise.to());
+    double degC = Means.of(airDegC, rise.from(), rise.to());
     if (!(degC <= COLD_DEG_C && rise.mm() >= BEYOND_COLD_MM)) {
       return Optional.empty();
     }
@@ -121,24 +119,6 @@ final class CappingCheck implements Check {
             Wording.duration(blocks.span(rise.from(), rise.to()).lengthMs()),
             Wording.degC(degC));
     return Optional.of(finding(span, reason, Math.min(1, 0.5 + 0.02 * rise.mm())));
-  }
-
-  private Optional<Finding> byThaw(Blocks blocks, ThawSigns thaw, Rise rise) {
-    if (!thaw.known() || !thaw.lets(rise)) {
-      return Optional.empty();
-    }
-    int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
-    Interval span = blocks.span(back, rise.to());
-    String reason =
-        Wording.text(
-            "The level stood still for %s at %s on average under cloud, then rose by %.1f mm in %s"
-                + " at %s and stood still again. Snow on the inlet may have slid in.",
-            Wording.duration(blocks.span(back, rise.from()).lengthMs()),
-            Wording.degC(thaw.airDegC(back, rise.from())),
-            rise.mm(),
-            Wording.duration(blocks.span(rise.from(), rise.to()).lengthMs()),
-            Wording.degC(thaw.airDegC(rise.from(), rise.to())));
-    return Optional.of(finding(span, reason, 0.4));
   }
 
   private Finding finding(Interval span, String reason, double strength) {

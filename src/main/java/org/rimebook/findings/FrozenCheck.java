@@ -105,7 +105,7 @@ final class FrozenCheck implements Check {
     int from = (int) steps.fromMs();
     int to = (int) steps.toMs();
     Interval span = scene.blocks().span(from, to);
-    double degC = ThawSigns.mean(airDegC, from, to);
+    double degC = Means.of(airDegC, from, to);
     if (span.lengthMs() < LEAST_HOURS * HOUR_MS || !(degC < COLD_DEG_C) || scene.explained(span)) {
       return;
     }

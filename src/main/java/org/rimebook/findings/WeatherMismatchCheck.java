@@ -44,7 +44,7 @@ final class WeatherMismatchCheck implements Check {
       Interval span = blocks.span(rise.from(), rise.to());
       int before = blocks.at(span.fromMs() - HOUR_MS / 2);
       int after = blocks.at(span.toMs() + HOUR_MS) + 1;
-      double mean = ThawSigns.mean(percent, before, after);
+      double mean = Means.of(percent, before, after);
       boolean dry = rise.mm() >= LEAST_MM && most(percent, before, after) < DRY_PCT;
       if (dry && !settled(scene, span)) {
         findings.add(finding(span, rise.mm(), mean));

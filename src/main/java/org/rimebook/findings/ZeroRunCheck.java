@@ -86,7 +86,7 @@ final class ZeroRunCheck implements Check {
     }
     int ahead = (int) Math.floorDiv(AHEAD_MS, blocks.lengthMs());
     Growth growth = snow.growth(still.from(), still.to() - ahead);
-    double degC = ThawSigns.mean(airDegC, growth.from(), growth.to() + 1);
+    double degC = Means.of(airDegC, growth.from(), growth.to() + 1);
     Interval snowing = blocks.span(growth.from(), growth.to() + 1);
     boolean snowed =
         growth.cm() >= Math.max(LEAST_CM, snow.sureCm())
