@@ -1,6 +1,8 @@
 package org.rimebook.findings;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
@@ -29,6 +31,7 @@ public final class Blocks {
   private final double[][] depthMm;
   private final double[][] noiseMm;
   private final int[][] used;
+  private final Map<String, double[]> channels = new ConcurrentHashMap<>();
   private double[] levelMm = {};
   private int[] segment = {};
 
@@ -193,6 +196,10 @@ public final class Blocks {
    * @return no elements when the station doesn't measure it
    */
   public double[] channel(String quantity) {
+    return channels.computeIfAbsent(quantity, this::means).clone();
+  }
+
+  private double[] means(String quantity) {
     int channel = scene.sheet().channel(quantity).map(scene.sheet().channels()::indexOf).orElse(-1);
     if (channel < 0) {
       return new double[0];

@@ -44,6 +44,11 @@ final class Wording {
     return (mm > 0 ? "rose by " : "fell by ") + size + " mm";
   }
 
+  /** "-4.2 °C", or "not known". */
+  static String degC(double degC) {
+    return Double.isFinite(degC) ? text("%.1f °C", degC) : "not known";
+  }
+
   /** Station time to the minute. */
   static String time(long epochMs, ZoneOffset offset) {
     return MINUTE.format(Instant.ofEpochMilli(epochMs).atOffset(offset));

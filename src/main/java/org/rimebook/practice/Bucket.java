@@ -3,20 +3,20 @@ package org.rimebook.practice;
 import java.util.List;
 
 /**
- * The bucket: keeps what enters it, less what evaporates, until somebody empties it.
+ * The bucket: keeps what enters it, less what evaporates or leaks, until somebody empties it.
  *
  * @param chargeMm charge at the start [mm]
  * @param visits visits in the order of time
- * @param evaporations spells of evaporation
+ * @param losses what leaves it unseen
  */
-record Bucket(double chargeMm, List<Visit> visits, List<Evaporation> evaporations) {
+record Bucket(double chargeMm, List<Visit> visits, List<Loss> losses) {
 
   /**
    * What became of the water.
    *
    * @param shownMm depth that hangs from the wires at each reading [mm]
    * @param finalMm depth at the end [mm]
-   * @param evaporatedMm lost to the air [mm]
+   * @param evaporatedMm lost to the air or through a leak [mm]
    * @param removedMm emptied at visits [mm]
    * @param pouredMm poured in at visits [mm]
    */
@@ -33,7 +33,7 @@ record Bucket(double chargeMm, List<Visit> visits, List<Evaporation> evaporation
     for (int i = 0; i < shown.length; i++) {
       long now = sampling.stampMs(i);
       level += entering.accumulatedMm(now) - entering.accumulatedMm(before);
-      double loss = Math.min(level, evaporation(around, i));
+      double loss = Math.min(level, lossMm(around, i));
       evaporated += loss;
       level -= loss;
       boolean off = false;
@@ -52,10 +52,10 @@ record Bucket(double chargeMm, List<Visit> visits, List<Evaporation> evaporation
     return new Water(shown, level, evaporated, removed, poured);
   }
 
-  private double evaporation(Surroundings around, int index) {
+  private double lossMm(Surroundings around, int index) {
     double loss = 0;
-    for (Evaporation evaporation : evaporations) {
-      loss += evaporation.lossMm(around, index);
+    for (Loss each : losses) {
+      loss += each.lossMm(around, index);
     }
     return loss;
   }

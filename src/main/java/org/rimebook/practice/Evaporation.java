@@ -9,13 +9,13 @@ import org.rimebook.station.Interval;
  * @param span while the surface is open
  * @param mmPerDay size of the loss on a mean day [mm/d]
  */
-public record Evaporation(Interval span, double mmPerDay) {
+public record Evaporation(Interval span, double mmPerDay) implements Loss {
 
   private static final double MS_PER_DAY = 86_400_000.0;
   private static final double NONE_BELOW_DEG_C = -5;
 
-  /** Loss over the step that ends with a reading [mm]. */
-  double lossMm(Surroundings around, int index) {
+  @Override
+  public double lossMm(Surroundings around, int index) {
     long stampMs = around.sampling().stampMs(index);
     double airDegC = around.weather().airTemperatureDegC(index);
     if (!span.contains(stampMs) || airDegC < NONE_BELOW_DEG_C) {

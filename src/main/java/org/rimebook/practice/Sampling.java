@@ -34,7 +34,7 @@ public record Sampling(Interval span, long stepMs) {
   }
 
   /** The reading whose step holds the instant, the nearest one outside the span. */
-  int indexAt(long epochMs) {
+  public int indexAt(long epochMs) {
     long steps = Math.floorDiv(epochMs - span.fromMs() - 1, stepMs);
     return (int) Math.max(0, Math.min(size() - 1L, steps));
   }

@@ -18,9 +18,12 @@ import org.rimebook.station.Wire;
  */
 public final class SeasonBuilder {
 
+  private static final long HOUR_MS = 3_600_000;
+  private static final double DAY_MS = 86_400_000;
+
   private final Surroundings around;
   private final List<Visit> visits = new ArrayList<>();
-  private final List<Evaporation> evaporations = new ArrayList<>();
+  private final List<Loss> losses = new ArrayList<>();
   private final List<Cap> caps = new ArrayList<>();
   private final List<DepthEffect> depthEffects = new ArrayList<>();
   private final List<FrequencyEffect> frequencyEffects = new ArrayList<>();
@@ -40,6 +43,11 @@ public final class SeasonBuilder {
   public SeasonBuilder(StationSheet sheet, Weather weather, long seed) {
     this.around = new Surroundings(sheet, weather, seed);
     logged.set(0, weather.sampling().size());
+  }
+
+  /** What effects may look at. */
+  public Surroundings surroundings() {
+    return around;
   }
 
   /** What falls. Nothing falls while somebody is at the gauge: visitors wait for a dry hour. */
@@ -62,8 +70,31 @@ public final class SeasonBuilder {
 
   /** Water evaporates. */
   public SeasonBuilder evaporation(Evaporation evaporation) {
-    evaporations.add(evaporation);
+    losses.add(evaporation);
     return this;
+  }
+
+  /** Water leaks away. */
+  public SeasonBuilder leak(Leak leak) {
+    losses.add(leak);
+    return this;
+  }
+
+  /** What is lost on a mean day no colder than a temperature [mm/d]; 0 when nothing is. */
+  public double evaporationMmPerDay(double degC) {
+    Sampling sampling = around.sampling();
+    int every = (int) Math.max(1, HOUR_MS / sampling.stepMs());
+    double lostMm = 0;
+    int count = 0;
+    for (int i = 0; !losses.isEmpty() && i < sampling.size(); i += every) {
+      if (around.weather().airTemperatureDegC(i) >= degC) {
+        for (Loss loss : losses) {
+          lostMm += loss.lossMm(around, i);
+        }
+        count++;
+      }
+    }
+    return count == 0 ? 0 : lostMm / count * DAY_MS / sampling.stepMs();
   }
 
   /** Snow bridges the orifice. */
@@ -116,7 +147,7 @@ public final class SeasonBuilder {
     for (Cap cap : caps) {
       entering = cap.through(entering);
     }
-    Bucket.Water water = new Bucket(chargeMm, visits, evaporations).fill(around, entering);
+    Bucket.Water water = new Bucket(chargeMm, visits, losses).fill(around, entering);
     Truth truth =
         new Truth(
             falling,

@@ -55,7 +55,7 @@ public final class Surroundings {
   }
 
   /** Sunlight on level ground, 0 at night to 1 under a clear zenith sun. */
-  double sunlight(int index) {
+  public double sunlight(int index) {
     return sunlight(sun(index), index);
   }
 

@@ -10,7 +10,7 @@ import org.rimebook.station.Interval;
  * @param caught precipitation when it entered the bucket
  * @param chargeMm depth in the bucket at the start [mm]
  * @param finalMm depth in the bucket at the end [mm]
- * @param evaporatedMm lost to the air [mm]
+ * @param evaporatedMm lost to the air or through a leak [mm]
  * @param removedMm emptied at visits [mm]
  * @param pouredMm poured in at visits [mm]
  */

@@ -23,11 +23,24 @@ public record Channel(String quantity, String column, Unit unit, OptionalDouble 
   /** CF standard name of the depth of snow on the ground. */
   public static final String SNOW_DEPTH = "surface_snow_thickness";
 
+  /** CF standard name of relative humidity. */
+  public static final String RELATIVE_HUMIDITY = "relative_humidity";
+
   /** Supply voltage; CF has no standard name for it. */
   public static final String SUPPLY_VOLTAGE = "supply_voltage";
 
   private static final Map<String, String> INSIDE_UNITS =
-      Map.of(AIR_TEMPERATURE, "degC", WIND_SPEED, "m/s", SNOW_DEPTH, "m", SUPPLY_VOLTAGE, "V");
+      Map.of(
+          AIR_TEMPERATURE,
+          "degC",
+          WIND_SPEED,
+          "m/s",
+          SNOW_DEPTH,
+          "m",
+          RELATIVE_HUMIDITY,
+          "%",
+          SUPPLY_VOLTAGE,
+          "V");
 
   /**
    * The symbol of the unit a quantity has inside; empty for a quantity nothing is computed from.

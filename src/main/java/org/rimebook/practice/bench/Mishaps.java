@@ -20,6 +20,7 @@ import org.rimebook.practice.Precipitation;
 import org.rimebook.practice.Rattle;
 import org.rimebook.practice.SeasonBuilder;
 import org.rimebook.practice.Visit;
+import org.rimebook.practice.Weather;
 import org.rimebook.practice.bench.Setting.Mishap;
 import org.rimebook.station.Interval;
 import org.rimebook.station.StationSheet;
@@ -32,8 +33,10 @@ final class Mishaps {
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final int TRIES = 200;
 
-  /** Held-up catch smaller than this may be overlooked [mm]. */
-  private static final double SMALL_CAP_MM = 1;
+  /** More than this sliding in below that is a cap and nothing else [mm], [°C]. */
+  private static final double CERTAIN_CAP_MM = 10;
+
+  private static final double CERTAIN_CAP_DEG_C = -6;
 
   private final Planting planting;
   private final SeasonBuilder builder;
@@ -148,16 +151,25 @@ final class Mishaps {
               blocked.toMs() + release.toMillis() + 20 * MINUTE_MS);
       if (planting.take(marked)) {
         builder.cap(new Cap(blocked, release));
-        capped(falling, blocked, release);
+        capped(blocked, release);
         entries.add(new Entry.LateCatch(header(marked, "Capped; slid in later."), marked));
         done++;
       }
     }
   }
 
-  private void capped(Precipitation falling, Interval blocked, Duration release) {
+  /**
+   * Most of these can't be told from showers: they form and let go in any weather, in the season's
+   * storms a shower is as short, and snow on the ground isn't measured. What slides in faster than
+   * it ever snows in deep cold can.
+   */
+  private void capped(Interval blocked, Duration release) {
     Interval held = new Interval(blocked.fromMs(), blocked.toMs() + release.toMillis());
-    if (falling.amountMm(blocked) >= SMALL_CAP_MM) {
+    Weather weather = builder.surroundings().weather();
+    double degC = weather.airTemperatureDegC(weather.sampling().indexAt(held.toMs()));
+    boolean certain =
+        degC < CERTAIN_CAP_DEG_C && planting.falling().amountMm(blocked) >= CERTAIN_CAP_MM;
+    if (certain) {
       planting.due(FindingKind.CAPPING, held);
     } else {
       planting.may(FindingKind.CAPPING, held);

@@ -3,6 +3,7 @@ package org.rimebook.practice.bench;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.rimebook.findings.FindingKind;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.practice.Climate;
 import org.rimebook.practice.DailyWave;
@@ -41,6 +42,11 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
   private static final long HOUR_MS = 60 * MINUTE_MS;
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final long EDGE_MS = 8 * HOUR_MS;
+  private static final double TOO_COLD_DEG_C = -4;
+  private static final double TOO_MUCH_MM = 6;
+  private static final double NEARLY_FULL = 0.85;
+  private static final double MILD_DEG_C = -1;
+  private static final double CERTAIN_MM_PER_DAY = 0.1;
   private static final Instant NOVEMBER = Instant.parse("2024-11-01T00:00:00Z");
 
   /** The season. */
@@ -66,12 +72,16 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     SeasonBuilder builder = new SeasonBuilder(sheet, weather, own);
     Precipitation falling = new Sky(scenario, variant, seed).precipitation(weather, own);
     falling = withoutEdges(falling, sampling.span());
-    builder.fell(falling).charge(draws.between(100, 300));
+    double chargeMm = draws.between(100, 300);
+    builder.fell(falling).charge(chargeMm);
     evaporation(builder, falling, new Draws(own, "bench/evaporation"));
     wires(builder, new Draws(own, "bench/wires"));
     Planting planting =
         new Planting(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"), falling);
     Mishaps mishaps = new Mishaps(planting);
+    evaporates(planting);
+    fills(planting, chargeMm);
+    poursInTheCold(planting);
     mishaps.add(scenario.setting().mishaps());
     planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
@@ -118,6 +128,39 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
       }
     }
     builder.evaporation(new Evaporation(new Interval(from, Long.MAX_VALUE), mmPerDay));
+  }
+
+  /** Found for certain when it loses a tenth of a millimetre a day in mild weather. */
+  private void evaporates(Planting planting) {
+    double mmPerDay = planting.builder().evaporationMmPerDay(MILD_DEG_C);
+    if (mmPerDay >= CERTAIN_MM_PER_DAY) {
+      planting.due(FindingKind.EVAPORATION, planting.span());
+    } else if (mmPerDay > 0) {
+      planting.may(FindingKind.EVAPORATION, planting.span());
+    }
+  }
+
+  /** A wet winter may fill the bucket nearly to its rim without anything being wrong. */
+  private static void fills(Planting planting, double chargeMm) {
+    double capacityMm = planting.sheet().gauge().capacityMm().orElse(Double.POSITIVE_INFINITY);
+    double filledMm = chargeMm + planting.falling().amountMm(planting.span());
+    if (filledMm >= NEARLY_FULL * capacityMm) {
+      planting.may(FindingKind.NEAR_CAPACITY, planting.span());
+      planting.may(FindingKind.OVERFLOW, planting.span());
+    }
+  }
+
+  /** What falls faster than air that cold can bring looks like a cap, and may be called one. */
+  private static void poursInTheCold(Planting planting) {
+    Weather weather = planting.builder().surroundings().weather();
+    Interval span = planting.span();
+    for (long ms = span.fromMs(); ms + HOUR_MS < span.toMs(); ms += HOUR_MS) {
+      Interval poured = new Interval(ms, ms + 2 * HOUR_MS);
+      boolean cold = weather.airTemperatureDegC(weather.sampling().indexAt(ms)) < TOO_COLD_DEG_C;
+      if (cold && planting.falling().amountMm(poured) >= TOO_MUCH_MM) {
+        planting.may(FindingKind.CAPPING, poured);
+      }
+    }
   }
 
   private void wires(SeasonBuilder builder, Draws draws) {

@@ -1,0 +1,141 @@
+package org.rimebook.findings;
+
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.rimebook.findings.DryFall.Day;
+import org.rimebook.station.Interval;
+
+/**
+ * A leak: the level falls day after day, by night as by day, in the cold as in mild weather, faster
+ * than an oil film lets water evaporate. What is lost can't be told from what was caught, so totals
+ * inside are least values.
+ */
+final class LeakCheck implements Check {
+
+  private static final long HOUR_MS = 3_600_000;
+  private static final long DAY_MS = 24 * HOUR_MS;
+
+  /** A day falls by at least so much [mm/d], and as many standard deviations; own choice. */
+  private static final double LEAST_MM_PER_DAY = 0.2;
+
+  private static final double SURE_SDS = 3;
+
+  /** Falling days no further apart than this belong together [ms]: it rained between. */
+  private static final long TOGETHER_MS = 4 * DAY_MS;
+
+  /** Own choice. */
+  private static final long LEAST_MS = 3 * DAY_MS;
+
+  /** Share of the fall by day that there is by night at least; own choice. */
+  private static final double BY_NIGHT = 0.7;
+
+  private static final int NIGHT_FROM = 20;
+  private static final int NIGHT_TO = 5;
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.LEAK;
+  }
+
+  @Override
+  public String method() {
+    return "Dry days, the same time of day compared and the wires' mean temperature effect taken"
+        + " off, in which the level falls by 0.2 mm and three standard deviations, for at least"
+        + " three days together; nights (20 to 5 h) must fall at 0.7 of the rate of the days, since"
+        + " evaporation hardly goes on in the dark (own choice).";
+  }
+
+  @Override
+  public List<Finding> look(Scene scene) {
+    HourlyLevel level = HourlyLevel.of(scene);
+    int every = level.steps(3 * HOUR_MS);
+    DryFall fall = DryFall.of(level, every);
+    double limit = Math.max(LEAST_MM_PER_DAY, SURE_SDS * usualSdMm(fall));
+    List<Finding> findings = new ArrayList<>();
+    List<Day> run = new ArrayList<>();
+    for (Day day : fall.changes()) {
+      boolean falls = day.mm() <= -limit;
+      boolean apart =
+          !run.isEmpty()
+              && level.startMs(day.from()) - level.startMs(run.get(run.size() - 1).from())
+                  > TOGETHER_MS;
+      if (!run.isEmpty() && (!falls || apart)) {
+        add(findings, scene, level, run);
+        run = new ArrayList<>();
+      }
+      if (falls) {
+        run.add(day);
+      }
+    }
+    add(findings, scene, level, run);
+    return findings;
+  }
+
+  /**
+   * Scatter of the changes from one dry day to the next, which a leak that goes on for weeks leaves
+   * as it is [mm].
+   */
+  private static double usualSdMm(DryFall fall) {
+    int lag = (int) Math.max(1, Math.round(fall.perDay()));
+    List<Day> days = fall.changes();
+    List<Day> differences = new ArrayList<>();
+    for (int i = lag; i < days.size(); i++) {
+      differences.add(
+          new Day(days.get(i).from(), days.get(i).mm() - days.get(i - lag).mm(), Double.NaN));
+    }
+    return new DryFall(differences, fall.perDay()).sdMmPerDay() / Math.sqrt(2);
+  }
+
+  private void add(List<Finding> findings, Scene scene, HourlyLevel level, List<Day> run) {
+    if (run.isEmpty()) {
+      return;
+    }
+    int from = run.get(0).from();
+    int to = run.get(run.size() - 1).from() + level.stepsPerDay();
+    Interval span = level.span(from, to);
+    ZoneOffset offset = scene.sheet().utcOffset();
+    double nightMm = perDayMm(level, from, to, offset, true);
+    double dayMm = perDayMm(level, from, to, offset, false);
+    boolean alike = nightMm <= BY_NIGHT * dayMm && nightMm <= -LEAST_MM_PER_DAY / 2;
+    if (span.lengthMs() < LEAST_MS || !alike || Marked.inMost(scene, span)) {
+      return;
+    }
+    double mm = run.stream().mapToDouble(Day::mm).average().orElseThrow();
+    String reason =
+        Wording.text(
+            "The level fell by %.2f mm a day for %s, by night (%.2f mm a day) as by day (%.2f mm a"
+                + " day), mean air temperature %s. Totals inside are least values.",
+            -mm,
+            Wording.duration(span.lengthMs()),
+            -nightMm,
+            -dayMm,
+            Wording.degC(level.airDegC(from, to)));
+    findings.add(
+        Finding.doubting(
+            kind(),
+            Finding.Subject.bucket(span),
+            reason,
+            Math.min(1, 0.6 - 0.2 * mm),
+            Proposals.remark(
+                span, Wording.text("Leaks %.2f mm a day; totals inside are least values.", -mm))));
+  }
+
+  /** Mean change in dry hours of the night, or of the day [mm/d]; NaN when there are none. */
+  private static double perDayMm(
+      HourlyLevel level, int from, int to, ZoneOffset offset, boolean night) {
+    double sum = 0;
+    int count = 0;
+    for (int step = from; step < to && step + 1 < level.size(); step++) {
+      long localMs = level.startMs(step) + offset.getTotalSeconds() * 1000L;
+      int hour = (int) (Math.floorMod(localMs, DAY_MS) / HOUR_MS);
+      boolean dark = hour >= NIGHT_FROM || hour < NIGHT_TO;
+      double change = level.changeMm(step, step + 1);
+      if (dark == night && !level.wet(step, step + 2) && Double.isFinite(change)) {
+        sum += change;
+        count++;
+      }
+    }
+    return count == 0 ? Double.NaN : sum / count * level.stepsPerDay();
+  }
+}

@@ -1,0 +1,118 @@
+package org.rimebook.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rimebook.fixture.Bucket.header;
+import static org.rimebook.fixture.Bucket.ms;
+import static org.rimebook.fixture.Bucket.rain;
+import static org.rimebook.fixture.Bucket.span;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.rimebook.fixture.Bucket;
+import org.rimebook.notebook.Entry;
+
+class CappingCheckTest {
+
+  /** Snow on the ground grows from one depth to another [m] between two hours. */
+  private static DoubleUnaryOperator snow(double from, double to, double fromM, double toM) {
+    return hour -> fromM + (toM - fromM) * Math.max(0, Math.min(1, (hour - from) / (to - from)));
+  }
+
+  private static DoubleUnaryOperator steady(double value) {
+    return hour -> value;
+  }
+
+  /** Six hours of snow, then 6 mm in half an hour at hour 60. */
+  private static Bucket slid() {
+    return Bucket.every(10, 120).level(rain(24, 30, 1, 60, 60.5, 12)).noise(0.03);
+  }
+
+  private static Bucket capped() {
+    return slid().weather(steady(-6), steady(2), snow(32, 46, 0.3, 0.42));
+  }
+
+  @Test
+  void whatSlidInAfterSnowHadGrownIsLateCatch() {
+    assertThat(Raised.in(capped(), FindingKind.CAPPING))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.span().fromMs()).isBetween(ms(29), ms(34));
+              assertThat(finding.span().toMs()).isBetween(ms(60.3), ms(61));
+              assertThat(finding.wires()).isEmpty();
+              assertThat(finding.doubted()).contains(finding.span());
+              assertThat(finding.reason()).contains("grew by 12 cm", "rose by 6.0 mm");
+              assertThat(finding.proposal())
+                  .isInstanceOfSatisfying(
+                      Entry.LateCatch.class,
+                      late -> assertThat(late.interval()).isEqualTo(finding.span()));
+            });
+  }
+
+  @Test
+  void acceptingItKeepsTheTotal() {
+    Finding finding = Raised.in(capped(), FindingKind.CAPPING).get(0);
+    Bucket accepted = capped().entry(new Entry.LateCatch(header("a"), finding.span()));
+    assertThat(accepted.totals().seasonUnits().orElseThrow()).isBetween(1185L, 1215L);
+  }
+
+  @Test
+  void snowThatGrowsWhileTheLevelRisesIsAShower() {
+    Bucket shower = slid().weather(steady(-6), steady(2), snow(60, 61, 0.3, 0.36));
+    assertThat(Raised.in(shower, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void withoutSnowDepthAShowerIsAShower() {
+    assertThat(Raised.in(slid(), FindingKind.CAPPING)).isEmpty();
+    assertThat(Raised.in(slid().weather(hour -> -6, 2), FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void moreThanColdAirBringsSlidIn() {
+    Bucket cold =
+        Bucket.every(10, 120).level(rain(24, 30, 1, 60, 60.5, 40)).noise(0.03).weather(h -> -14, 2);
+    assertThat(Raised.in(cold, FindingKind.CAPPING))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.span().fromMs()).isBetween(ms(29), ms(32));
+              assertThat(finding.reason()).contains("20.0 mm", "-14.0 °C");
+            });
+    Bucket warm =
+        Bucket.every(10, 120).level(rain(24, 30, 1, 60, 60.5, 40)).noise(0.03).weather(h -> 9, 2);
+    assertThat(Raised.in(warm, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void snowThatTheGaugeCaughtAsItFellHoldsNothingUp() {
+    Bucket caught =
+        Bucket.every(10, 120)
+            .level(rain(32, 46, 0.8, 60, 60.5, 12))
+            .noise(0.03)
+            .weather(steady(-6), steady(2), snow(32, 46, 0.3, 0.42));
+    assertThat(Raised.in(caught, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void whatIsMarkedAsLateCatchIsNotRaisedAgain() {
+    Bucket marked = capped().entry(new Entry.LateCatch(header("a"), span(55, 62)));
+    assertThat(Raised.in(marked, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void aVisitIsNoCap() {
+    Bucket visited =
+        capped()
+            .entry(
+                new Entry.ServiceVisit(
+                    header("v"),
+                    span(59.9, 60.7),
+                    List.of(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty()));
+    assertThat(Raised.in(visited, FindingKind.CAPPING)).isEmpty();
+  }
+}
