@@ -136,8 +136,7 @@ final class SegmentBridges {
             != rows.calibration(hole.wire(), hole.last() + 1);
     if (newCalibration
         || Math.abs(change) > plausibleChangeMm(hole.wire(), others, before, after)) {
-      int end = runs[hole.wire()].runLast(hole.last() + 1);
-      for (int i = hole.last() + 1; i <= end; i++) {
+      for (int i = hole.last() + 1; i <= last; i++) {
         depthMm[hole.wire()][i] -= change;
       }
       change = 0;
