@@ -18,15 +18,16 @@ public final class Checks {
           new RateCheck(),
           new VisitLitresCheck(),
           new SilentWireCheck(),
-          new OutOfRangeCheck(),
           new StuckWireCheck(),
           new InterferenceCheck());
+
+  /** Of the station sheet against the wires. */
+  static final List<Check> SHEET = List.of(new ExchangedWiresCheck(), new CalibrationDoubtCheck());
 
   /** Of the wires against each other. */
   static final List<Check> WIRES =
       List.of(
-          new ExchangedWiresCheck(),
-          new CalibrationDoubtCheck(),
+          new OutOfRangeCheck(),
           new DriftingWireCheck(),
           new NoisyWireCheck(),
           new FrictionCheck(),
@@ -45,7 +46,7 @@ public final class Checks {
           new ZeroRunCheck(),
           new WeatherMismatchCheck());
 
-  static final List<List<Check>> TIERS = List.of(RECORD, WIRES, LEVEL);
+  static final List<List<Check>> TIERS = List.of(RECORD, SHEET, WIRES, LEVEL);
 
   private Checks() {}
 

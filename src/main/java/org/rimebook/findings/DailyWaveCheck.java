@@ -59,7 +59,12 @@ final class DailyWaveCheck implements Check {
     }
     double[] apartMm = new double[wires];
     Arrays.setAll(apartMm, w -> daily.amplitude(h -> hours.depthMm(w, h) - daily.meanMm(h)));
-    int[] large = IntStream.range(0, wires).filter(w -> apartMm[w] >= LARGE_MM).toArray();
+    Interval season = SharedHours.season(scene).orElseThrow();
+    int[] large =
+        IntStream.range(0, wires)
+            .filter(w -> apartMm[w] >= LARGE_MM)
+            .filter(w -> !WireSpans.calibrationDoubted(scene, w, season))
+            .toArray();
     return large.length == 0
         ? List.of()
         : List.of(finding(scene, large, apartMm, ownMm(scene, hours, daily)));

@@ -46,7 +46,10 @@ final class DriftingWireCheck implements Check {
                           && other.wires().containsAll(creep.wires())
                           && other.span().fromMs() - Nights.DAY_MS < creep.span().fromMs()
                           && other.span().toMs() + Nights.DAY_MS > creep.span().toMs());
-      if (!within && !scene.explained(creep.span())) {
+      boolean sheet =
+          creep.wires().stream()
+              .anyMatch(wire -> WireSpans.calibrationDoubted(scene, wire, creep.span()));
+      if (!within && !sheet && !scene.explained(creep.span())) {
         findings.add(finding(scene, creep));
       }
     }

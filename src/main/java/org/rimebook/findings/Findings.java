@@ -32,8 +32,8 @@ public record Findings(List<Finding> open) {
   }
 
   /**
-   * Looks at a season: at its record first, then at its wires without what was found there, then at
-   * its level.
+   * Looks at a season: at its record first, then at its sheet and at its wires without what was
+   * found there, then at its level.
    *
    * @param scene the season as its notebook leaves it
    * @param progress hears of it
@@ -44,13 +44,16 @@ public record Findings(List<Finding> open) {
     Scene now = scene;
     int tiers = Checks.TIERS.size();
     for (int tier = 0; tier < tiers; tier++) {
-      List<Finding> found = new ArrayList<>();
+      // What was dismissed is known all the same, so that it isn't raised as something else.
+      List<Finding> known = new ArrayList<>();
       for (Check check : Checks.TIERS.get(tier)) {
         progress.step("looking for what is wrong", tier / (double) tiers);
-        found.addAll(settled.open(check.look(now.having(found))));
+        known.addAll(check.look(now.having(known)));
       }
-      all.addAll(found);
-      now = tier + 1 < tiers ? now.accepting(found) : now;
+      List<Finding> open = settled.open(known);
+      all.addAll(open);
+      known.removeAll(open);
+      now = tier + 1 < tiers ? now.having(known).accepting(open) : now;
     }
     all.sort(BY_TIME);
     return new Findings(all);

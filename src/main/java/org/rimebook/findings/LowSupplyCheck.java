@@ -76,11 +76,12 @@ final class LowSupplyCheck implements Check {
     return findings;
   }
 
-  /** Whether the logger fell silent with it, which is a finding by itself. */
+  /** Whether the logger fell silent with it, which is a finding by itself or marked already. */
   private static boolean gapSaysSo(Scene scene, Interval span) {
     Interval wide = new Interval(span.fromMs(), span.toMs() + LEAST_MS);
-    return scene.found().stream()
-        .anyMatch(f -> f.kind() == FindingKind.GAP && f.span().overlaps(wide));
+    return scene.explainedInPart(wide)
+        || scene.found().stream()
+            .anyMatch(f -> f.kind() == FindingKind.GAP && f.span().overlaps(wide));
   }
 
   /** Voltage below which the supply is low, by day. */

@@ -57,7 +57,7 @@ final class NoisyWireCheck implements Check {
       double[] smooth = smooth(excess);
       double[] calm = Arrays.stream(smooth).filter(Double::isFinite).toArray();
       double scatter = Robust.sdInPlace(calm, calm.length);
-      double limit = Math.max(Math.log(LEAST_TIMES), LEAST_SD * scatter);
+      double limit = Math.max(StrictMath.log(LEAST_TIMES), LEAST_SD * scatter);
       for (JoinedRuns.Run run :
           JoinedRuns.of(hour -> smooth[hour] > limit, smooth.length, MOST_BETWEEN)) {
         Interval span = noise.span(run.fromRow(), run.toRow());

@@ -54,7 +54,8 @@ final class OutOfRangeCheck implements Check {
   private static boolean explained(Scene scene, int wire, Interval span) {
     return scene.explained(span)
         || scene.found(FindingKind.UNMARKED_VISIT, span)
-        || WireSpans.found(scene, FindingKind.SILENT_WIRE, wire, span);
+        || WireSpans.found(scene, FindingKind.SILENT_WIRE, wire, span)
+        || WireSpans.calibrationDoubted(scene, wire, span);
   }
 
   private Finding finding(Scene scene, int wire, JoinedRuns.Run run, Interval span) {

@@ -151,6 +151,13 @@ public final class Scene {
         .anyMatch(entry -> mostly(entry, span));
   }
 
+  /** Whether that is so for part of it. */
+  public boolean explainedInPart(Interval span) {
+    return notebook.inForce().stream()
+        .filter(Scene::leavesAllOut)
+        .anyMatch(entry -> entry.span().orElseThrow().overlaps(span));
+  }
+
   private static boolean leavesAllOut(Entry entry) {
     return entry instanceof Entry.ServiceVisit
         || entry instanceof Entry.BadInterval bad && bad.wires().isEmpty();

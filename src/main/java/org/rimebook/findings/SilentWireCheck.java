@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import org.rimebook.depth.RowRange;
 import org.rimebook.depth.Screening;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.notebook.BadReason;
@@ -132,7 +133,7 @@ final class SilentWireCheck implements Check {
             reason.toString(),
             strength(span),
             Proposals.bad(span, List.of(name), BadReason.WIRE_FAULT, "Jumps about or silent."),
-            doubted(scene, pace, wire, run, from, to)));
+            doubted(scene, pace, wire, run, new RowRange(from, to))));
   }
 
   private static String jumping(Pace pace, int fromRow, int toRow, String when) {
@@ -143,7 +144,9 @@ final class SilentWireCheck implements Check {
 
   /** Only readings that come through can spoil a total. */
   private static Optional<Interval> doubted(
-      Scene scene, Pace pace, int wire, JoinedRuns.Run run, int from, int to) {
+      Scene scene, Pace pace, int wire, JoinedRuns.Run run, RowRange whole) {
+    int from = whole.fromRow();
+    int to = whole.toRow();
     boolean through = run.hits() < ALL_BUT * run.length();
     int start = used(scene, wire, from, run.fromRow()) ? from : through ? run.fromRow() : to;
     int end = used(scene, wire, run.toRow(), to) ? to : through ? run.toRow() : run.fromRow();

@@ -1,8 +1,8 @@
 package org.rimebook.findings;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 
 /** Where one wire falls behind the others as they rise and then catches up at once. */
@@ -12,6 +12,9 @@ final class WireSlips {
   private static final double STEP_MM = 0.3;
 
   private static final double STEP_SD = 6;
+
+  /** Noise is judged in this much time on each side [ms]; wind makes it come and go. */
+  private static final long NOISE_MS = 6 * 3_600_000L;
 
   /** How much of the step the wire had lost, and the others gained, before; own choice. */
   private static final double LOST_SHARE = 0.6;
@@ -46,17 +49,13 @@ final class WireSlips {
 
   List<Slip> find() {
     List<Slip> slips = new ArrayList<>();
-    double[] changes = new double[Math.max(0, ownMm.length - 1)];
-    Arrays.setAll(changes, b -> behindMm(b + 1) - behindMm(b));
-    double[] known = Arrays.stream(changes).filter(Double::isFinite).toArray();
-    if (blocks.wires() < 3 || known.length == 0) {
+    if (blocks.wires() < 3) {
       return slips;
     }
-    double limitMm = Math.max(STEP_MM, STEP_SD * Robust.sdInPlace(known, known.length));
     int begin = 0;
     for (int block = 1; block + 1 < ownMm.length; block++) {
       double stepMm = behindMm(block - 1) - behindMm(block + 1);
-      if (stepMm > limitMm) {
+      if (stepMm > STEP_MM && stepMm > STEP_SD * noiseMm(block)) {
         int from = stuckSince(block - 1, Math.max(begin, back(block)), stepMm);
         if (from >= 0) {
           slips.add(new Slip(blocks.span(from, block + 2), stepMm));
@@ -66,6 +65,17 @@ final class WireSlips {
       }
     }
     return slips;
+  }
+
+  /** Usual change from block to block around one, of how far the wire is behind [mm]. */
+  private double noiseMm(int block) {
+    int reach = (int) (NOISE_MS / blocks.lengthMs());
+    double[] changes =
+        IntStream.range(Math.max(1, block - reach), Math.min(ownMm.length, block + reach))
+            .mapToDouble(b -> behindMm(b) - behindMm(b - 1))
+            .filter(Double::isFinite)
+            .toArray();
+    return Robust.sdInPlace(changes, changes.length);
   }
 
   private int back(int block) {

@@ -7,6 +7,12 @@ final class WireSpans {
 
   private WireSpans() {}
 
+  /** Whether the sheet's calibration of a wire was found not to suit in part of a span. */
+  static boolean calibrationDoubted(Scene scene, int wire, Interval span) {
+    return found(scene, FindingKind.EXCHANGED_WIRES, wire, span)
+        || found(scene, FindingKind.CALIBRATION, wire, span);
+  }
+
   /** Whether something of a kind about a wire, or about all, was found over part of a span. */
   static boolean found(Scene scene, FindingKind kind, int wire, Interval span) {
     String name = scene.wireName(wire);
