@@ -18,7 +18,7 @@ class LaneSpanTest {
   }
 
   private static List<LaneSpan> spans(long shortestMs, Entry... entries) {
-    return LaneSpan.of(new Notebook(List.of(entries), List.of()), List.of(), shortestMs);
+    return LaneSpan.of(new Notebook(List.of(entries), List.of()), List.of(), List.of(), shortestMs);
   }
 
   @Test
@@ -54,7 +54,7 @@ class LaneSpanTest {
   @Test
   void aDraftStandsInPlaceOfItsEntry() {
     Notebook notebook = new Notebook(List.of(dry("a", 0, 1)), List.of());
-    assertThat(LaneSpan.of(notebook, List.of(dry("a", 0, 3)), 0))
+    assertThat(LaneSpan.of(notebook, List.of(dry("a", 0, 3)), List.of(), 0))
         .singleElement()
         .satisfies(s -> assertThat(s.interval()).isEqualTo(span(0, 3)))
         .satisfies(s -> assertThat(s.drafted()).isTrue());
