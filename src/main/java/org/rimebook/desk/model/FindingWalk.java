@@ -256,7 +256,7 @@ public final class FindingWalk {
   }
 
   /** Takes what was found in addition to what is known. */
-  void found(List<Finding> findings) {
+  public void found(List<Finding> findings) {
     known.add(findings);
     looked();
   }

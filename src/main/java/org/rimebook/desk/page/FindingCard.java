@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Insets;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -49,7 +50,7 @@ final class FindingCard extends JPanel {
   private final JPanel decisions = row();
   private final JPanel steps = row();
   private final Sheet content =
-      new Sheet(new MigLayout("insets 8 12 8 8, wrap 1, hidemode 3, gap 0", "[grow, fill, 0:0]"));
+      new Sheet(new MigLayout("insets 4 12 4 8, wrap 1, hidemode 3, gap 0", "[grow, fill, 0:0]"));
 
   FindingCard(FindingWalk walk) {
     super(new BorderLayout());
@@ -93,8 +94,8 @@ final class FindingCard extends JPanel {
     content.add(proposal, "wmin 0, gaptop 6");
     content.add(note, "wmin 0");
     content.add(effect, "wmin 0, gaptop 2");
-    content.add(decisions, "wmin 0, gaptop 4, gapleft 0");
-    content.add(steps, "wmin 0");
+    content.add(decisions, "wmin 0, gaptop 4, pad 0 -8 0 0");
+    content.add(steps, "wmin 0, pad 0 -8 0 0");
     content.add(method, "wmin 0, gaptop 4");
   }
 
@@ -105,6 +106,7 @@ final class FindingCard extends JPanel {
     steps.add(button("Next", "N", "Goes to the next finding", walk::next));
     steps.add(button("Previous", "P", "Goes to the finding before", walk::previous));
     steps.add(how);
+    how.setMargin(new Insets(2, 5, 2, 5));
     how.addActionListener(event -> show(walk.left()));
     order.putClientProperty("JButton.buttonType", "borderless");
     order.setToolTipText("Walk the findings in the other order (O)");
@@ -116,6 +118,7 @@ final class FindingCard extends JPanel {
   private static JButton button(String name, String key, String effect, Runnable deed) {
     JButton button = MarkBar.button(name, key, effect, deed);
     button.setName(name);
+    button.setMargin(new Insets(2, 5, 2, 5));
     return button;
   }
 

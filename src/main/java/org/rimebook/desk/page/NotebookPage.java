@@ -54,6 +54,9 @@ public final class NotebookPage extends JPanel {
   private transient List<Finding> open = List.of();
   private boolean filling;
 
+  /** Width at which the list is about to grow to the height of its rows; negative when it isn't. */
+  private int growing = -1;
+
   /**
    * @param walk changes and withdraws entries, and decides on findings
    */
@@ -78,7 +81,7 @@ public final class NotebookPage extends JPanel {
     choices.putClientProperty("migLayout.dynamicAspectRatio", true);
     choices.add(kinds);
     choices.add(withdrawn);
-    add(new FindingCard(walk), "wmin 0, hidemode 3");
+    add(new FindingCard(walk), "wmin 0, hmin pref, hidemode 3");
     add(find, "gapleft 8, gapright 8, wmin 0");
     add(choices, "wmin 0");
     add(scroll, "wmin 0, hmin 0, push, grow");
@@ -107,9 +110,10 @@ public final class NotebookPage extends JPanel {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent event) {
-            boolean inView = chosenInView();
+            boolean keep = chosenInView() || list.getWidth() == growing;
+            growing = keep && list.getWidth() != growing ? list.getWidth() : -1;
             measureAgain();
-            if (inView) {
+            if (keep) {
               list.ensureIndexIsVisible(list.getSelectedIndex());
             }
           }
