@@ -4,6 +4,7 @@ import static org.rimebook.station.Words.text;
 
 import java.time.ZoneOffset;
 import java.util.List;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.EntryWords;
 import org.rimebook.season.why.Explanation;
 import org.rimebook.season.why.Line;
@@ -32,6 +33,9 @@ final class ExplanationLines {
       label = "";
       if (line instanceof Line.OfEntry entry) {
         lines.add(label, lines.span(entry.span()));
+      } else if (line instanceof Line.OfFinding found) {
+        lines.add(label, lines.span(found.finding().span()));
+        lines.add(label, found.finding().reason());
       }
     }
   }
@@ -51,7 +55,16 @@ final class ExplanationLines {
       return lines.span(piece.span()) + text("  %6.3f mm  %s", piece.catchMm(), piece.words());
     } else if (line instanceof Line.OfEntry entry) {
       return EntryWords.of(entry.entry());
+    } else if (line instanceof Line.OfFinding found) {
+      return words(found.finding());
     }
     throw new IllegalArgumentException("no words for " + line);
+  }
+
+  private static String words(Finding finding) {
+    return finding.kind().code()
+        + ": "
+        + finding.kind().words()
+        + (finding.wires().isEmpty() ? "" : " (" + String.join(", ", finding.wires()) + ")");
   }
 }

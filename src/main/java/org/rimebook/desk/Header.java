@@ -13,13 +13,15 @@ final class Header extends JPanel {
 
   private final JLabel name = new JLabel(" ");
   private final JLabel answer = new JLabel(" ");
+  private final JLabel left = new JLabel(" ");
   private final JLabel notes = new JLabel(" ");
   private final JLabel state = new JLabel(" ");
 
   Header(Workspace workspace) {
-    super(new MigLayout("insets 8 16 8 16", "[]16[grow]16[]16[]", "[baseline]"));
+    super(new MigLayout("insets 8 16 8 16", "[]16[grow]16[]16[]16[]", "[baseline]"));
     add(name);
     add(answer);
+    add(left);
     add(notes);
     add(state);
     workspace
@@ -27,6 +29,8 @@ final class Header extends JPanel {
         .follow(opened -> name.setText(opened.map(o -> o.season().sheet().name()).orElse(" ")));
     workspace.opened().watch(opened -> tell(workspace));
     workspace.computed().watch(computed -> tell(workspace));
+    workspace.findings().watch(found -> tell(workspace));
+    left.getAccessibleContext().setAccessibleName("Findings left");
     name.getAccessibleContext().setAccessibleName("Station");
     answer.getAccessibleContext().setAccessibleName("Season's catch");
     state.getAccessibleContext().setAccessibleName("Sign-off");
@@ -35,6 +39,8 @@ final class Header extends JPanel {
 
   private void tell(Workspace workspace) {
     notes.setText(workspace.opened().get().map(ReadingNotes::count).orElse(""));
+    boolean open = workspace.opened().get().isPresent();
+    left.setText(open ? workspace.findings().get().count() : "");
     SeasonHeadline headline = SeasonHeadline.of(workspace);
     answer.setText(headline.total());
     state.setText(headline.signOff());
@@ -53,5 +59,6 @@ final class Header extends JPanel {
     name.setFont(title);
     state.setForeground(Look.muted());
     notes.setForeground(Look.muted());
+    left.setForeground(Look.muted());
   }
 }

@@ -1,6 +1,8 @@
 package org.rimebook.desk;
 
 import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -15,8 +17,14 @@ final class MarkSpace extends JPanel {
 
   private static final int HEIGHT = 56;
 
-  private final JLabel hint =
-      new JLabel("Drag over the strips to mark an interval; press F1 for the keys");
+  private static final String IDLE =
+      "Drag over the strips to mark an interval; press F1 for the keys";
+  private static final String REVIEWING =
+      "A accepts, M changes, X dismisses; N goes on, P back; Esc leaves the finding";
+
+  private final JLabel hint = new JLabel(IDLE);
+
+  private final JComponent bar;
 
   MarkSpace(JComponent bar, Workspace workspace) {
     super(new MigLayout("insets 4 0 4 0, hidemode 3, gap 0, fillx", "[grow, fill]"));
@@ -24,14 +32,30 @@ final class MarkSpace extends JPanel {
     hint.setForeground(Look.muted());
     add(hint, "wrap");
     add(bar);
+    this.bar = bar;
+    bar.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentShown(ComponentEvent event) {
+            tell(workspace);
+          }
+
+          @Override
+          public void componentHidden(ComponentEvent event) {
+            tell(workspace);
+          }
+        });
     workspace.selection().follow(selection -> tell(workspace));
     workspace.draft().watch(draft -> tell(workspace));
+    workspace.findings().watch(left -> tell(workspace));
   }
 
   private void tell(Workspace workspace) {
     boolean idle =
         workspace.selection().get().equals(Selection.NONE) && workspace.draft().get().isEmpty();
-    hint.setVisible(idle);
+    boolean reviewing = workspace.findings().get().reviewed().isPresent();
+    hint.setText(reviewing ? REVIEWING : IDLE);
+    hint.setVisible(idle || reviewing && !bar.isVisible());
   }
 
   @Override

@@ -11,10 +11,12 @@ import javax.swing.JSplitPane;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.model.Drawer;
+import org.rimebook.desk.model.FindingWalk;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.ViewKeeper;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.page.EntryLane;
 import org.rimebook.desk.page.MarkDesk;
 import org.rimebook.desk.scatter.AgainstPanel;
 import org.rimebook.desk.strip.SeasonOverview;
@@ -31,6 +33,7 @@ final class SeasonPane extends JPanel {
   private static final String WHY = "why";
 
   private final transient Workspace workspace;
+  private final transient FindingWalk walk;
   private final StripStack stack;
   private final transient MarkDesk marks;
   private final Deck drawer = new Deck(0, 136);
@@ -43,10 +46,11 @@ final class SeasonPane extends JPanel {
     super(new BorderLayout());
     this.workspace = workspace;
     this.stack = new StripStack(workspace, tasks);
-    Marking marking = new Marking(workspace, keeper);
-    this.marks = new MarkDesk(marking, stack, stack::wireLineAt, stack);
+    this.walk = new FindingWalk(new Marking(workspace, keeper));
+    this.marks = new MarkDesk(walk, stack, stack::wireLineAt, stack);
     stack.addMouseListener(marks.gesture());
     stack.addMouseMotionListener(marks.gesture());
+    stack.addOverlay(marks.overlay());
     stack.addOverlay(marks.gesture());
     side.add(marks.page(), NOTEBOOK);
     StripsColumn strips =
@@ -72,7 +76,7 @@ final class SeasonPane extends JPanel {
     drawer.add(totals, Drawer.TOTALS.name());
     drawer.add(against, Drawer.AGAINST.name());
     drawer.add(compare, Drawer.COMPARE.name());
-    side.add(new WhyPanel(workspace, tasks), WHY);
+    side.add(new WhyPanel(workspace, tasks, walk::review), WHY);
     workspace.drawer().follow(this::show);
     workspace.asked().follow(asked -> side.show(asked.isPresent() ? WHY : NOTEBOOK));
     List<DeskAction> all = new ArrayList<>(totals.actions());
@@ -101,6 +105,10 @@ final class SeasonPane extends JPanel {
 
   StripStack stack() {
     return stack;
+  }
+
+  EntryLane lane() {
+    return marks.lane();
   }
 
   List<DeskAction> actions() {

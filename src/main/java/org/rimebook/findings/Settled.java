@@ -38,7 +38,8 @@ public final class Settled {
 
   private static boolean settles(Entry entry, Finding finding) {
     if (entry instanceof Entry.Dismissal dismissal) {
-      return Named.of(dismissal.finding()).map(named -> named.means(finding)).orElse(false);
+      return dismissal.finding().startsWith(finding.kind().code() + "/")
+          && Named.of(dismissal.finding()).map(named -> named.means(finding)).orElse(false);
     }
     boolean sameKind = entry.kind().equals(finding.proposal().kind());
     return sameKind

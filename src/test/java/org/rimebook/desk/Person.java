@@ -135,6 +135,15 @@ final class Person {
     settle();
   }
 
+  void doubleClick(Component component, int x, int y) {
+    move(component, x, y);
+    for (int click = 0; click < 2; click++) {
+      robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+      robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    }
+    settle();
+  }
+
   void click(Component component) {
     click(component, see(component::getWidth) / 2, see(component::getHeight) / 2);
   }

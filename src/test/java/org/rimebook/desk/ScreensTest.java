@@ -62,6 +62,7 @@ class ScreensTest {
       scatters(sitting, name, scale == 1);
       sitting.person.press("control D");
       marking(sitting, name);
+      finding(sitting, name);
       sitting.person.press("F1");
       sitting.person.picture("keys" + name);
       sitting.person.press("ESCAPE");
@@ -100,6 +101,17 @@ class ScreensTest {
     sitting.person.waitFor(
         "the departures by hour", () -> Texts.in(sitting.frame()).contains("dry days"));
     sitting.picture("by-hour" + name);
+  }
+
+  private static void finding(Sitting sitting, String name) {
+    sitting.person.press("N");
+    sitting.waitForForeseen();
+    sitting.picture("finding" + name);
+    sitting.person.press("M");
+    sitting.picture("finding-changed" + name);
+    sitting.person.press("ESCAPE");
+    sitting.person.press("ESCAPE");
+    sitting.waitUntilSettled();
   }
 
   private static void marking(Sitting sitting, String name) {

@@ -1,17 +1,20 @@
 package org.rimebook.desk;
 
 import java.awt.GraphicsEnvironment;
+import java.awt.event.MouseEvent;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.Assumptions;
 import org.rimebook.desk.model.Computed;
 import org.rimebook.desk.model.StateFolder;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.strip.StripStack;
+import org.rimebook.findings.Finding;
 import org.rimebook.fixture.Copies;
 
 /** The real window with a copy of a sample season, from opening to closing. */
@@ -79,6 +82,30 @@ final class Sitting implements AutoCloseable {
 
   StripStack stack() {
     return window.pane().stack();
+  }
+
+  JComponent lane() {
+    return window.pane().lane();
+  }
+
+  /** Middle of the row of the lane in which a finding stands. */
+  int laneRow(Finding finding) {
+    return Person.see(
+        () -> {
+          for (int y = 0; y < lane().getHeight(); y++) {
+            String tip = tip(finding, y);
+            if (tip != null && tip.contains(finding.reason())) {
+              return y + 4;
+            }
+          }
+          throw new AssertionError("the lane doesn't show " + finding.id());
+        });
+  }
+
+  private String tip(Finding finding, int y) {
+    int x = stack().xAt(finding.span().fromMs() + finding.span().lengthMs() / 2);
+    return lane()
+        .getToolTipText(new MouseEvent(lane(), MouseEvent.MOUSE_MOVED, 0, 0, x, y, 0, false, 0));
   }
 
   void picture(String name) {

@@ -54,5 +54,20 @@ class WatchdogTest {
     sitting.person.press("C");
     sitting.person.press("C");
     sitting.person.press("C");
+    walk(sitting);
+  }
+
+  /** Where anything was found. */
+  private static void walk(Sitting sitting) {
+    boolean any = Person.see(() -> !sitting.workspace().findings().get().open().isEmpty());
+    if (any) {
+      sitting.person.press("N");
+      sitting.person.press("N");
+      sitting.waitForForeseen();
+      sitting.person.press("M");
+      sitting.person.press("ESCAPE");
+      sitting.person.press("ESCAPE");
+      sitting.waitUntilSettled();
+    }
   }
 }

@@ -6,6 +6,7 @@ public enum Group {
   VIEW("View", 'V'),
   MARK("Mark", 'M'),
   NOTEBOOK("Notebook", 'N'),
+  FINDINGS("Findings", 'F'),
   TOTALS("Totals", 'T'),
   HELP("Help", 'H');
 

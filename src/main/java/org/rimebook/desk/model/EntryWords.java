@@ -64,8 +64,10 @@ public final class EntryWords {
       return "withdrawal of " + counted(withdrawn, "entry", "entries");
     }
     String what = (withdrawn > 0 ? "change of " : "") + kind(marks.get(0)).toLowerCase(Locale.ROOT);
-    if (marks.size() > 1) {
-      return what + " and " + (marks.size() - 1) + " more";
+    List<Entry> more =
+        marks.stream().skip(1).filter(entry -> !(entry instanceof Entry.Dismissal)).toList();
+    if (!more.isEmpty()) {
+      return what + " and " + more.size() + " more";
     }
     Optional<Interval> span = marks.get(0).span();
     return what + span.map(s -> ", " + times.dayAndTime(s.fromMs())).orElse("");

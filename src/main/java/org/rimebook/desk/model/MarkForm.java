@@ -41,6 +41,7 @@ public final class MarkForm {
   private final Map<Field, String> texts = new EnumMap<>(Field.class);
   private final Set<VisitAction> actions = EnumSet.noneOf(VisitAction.class);
   private BadReason reason = BadReason.WIRE_FAULT;
+  private boolean reasoned;
 
   /**
    * An empty form.
@@ -67,6 +68,13 @@ public final class MarkForm {
   static MarkForm signature() {
     MarkForm form = new MarkForm(MarkKind.REMARK, true);
     form.texts.remove(Field.NOTE);
+    return form;
+  }
+
+  /** A form that asks for a reason. */
+  static MarkForm reasoned(boolean unsigned) {
+    MarkForm form = new MarkForm(MarkKind.REMARK, unsigned);
+    form.reasoned = true;
     return form;
   }
 
@@ -147,7 +155,7 @@ public final class MarkForm {
                   : amount(text).isPresent() ? "" : "millimetres, 0 or more";
           case SOURCE -> text.isEmpty() ? "say where it comes from" : "";
           case INITIALS -> text.isEmpty() ? "entries are signed" : "";
-          case NOTE -> "";
+          case NOTE -> reasoned && text.isEmpty() ? "say why" : "";
         };
     return texts.containsKey(field) && !wrong.isEmpty() ? Optional.of(wrong) : Optional.empty();
   }

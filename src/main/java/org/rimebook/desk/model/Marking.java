@@ -27,10 +27,35 @@ public final class Marking {
     CHANGE,
     /** The reason an entry is withdrawn for. */
     WITHDRAWAL,
+    /** Entries in place of what a finding proposes. */
+    PROPOSAL,
+    /** Initials, to accept what a finding proposes. */
+    ACCEPTANCE,
+    /** The reason a finding is dismissed for. */
+    DISMISSAL,
     /** Initials, to undo. */
     UNDO,
     /** Initials, to do again. */
-    REDO
+    REDO;
+
+    /** Whether entries about what is selected are filled in. */
+    public boolean marks() {
+      return this == NEW || this == CHANGE || this == PROPOSAL;
+    }
+
+    /** Whether a finding is decided on. */
+    public boolean decides() {
+      return this == PROPOSAL || this == ACCEPTANCE || this == DISMISSAL;
+    }
+  }
+
+  /** Decides on findings. */
+  interface Decider {
+    /** Writes what a form decides, the entries filled in; true when that is on disk. */
+    boolean decide(Task task, List<Entry> filled);
+
+    /** Goes on, after the form was put away. */
+    void goOn();
   }
 
   /**
@@ -49,8 +74,9 @@ public final class Marking {
 
   private final Workspace workspace;
   private final SeasonKeeper keeper;
-  private Optional<Steps.Step> askedFor = Optional.empty();
+  private final TakingBack takingBack = new TakingBack(this);
   private final Watched<Optional<Task>> task = new Watched<>(Optional.empty());
+  private Optional<Decider> decider = Optional.empty();
 
   /**
    * @param workspace whose selection is marked
@@ -60,6 +86,11 @@ public final class Marking {
     this.workspace = workspace;
     this.keeper = keeper;
     workspace.selection().watch(this::follow);
+  }
+
+  /** Leaves forms about findings to somebody. */
+  void decidedBy(Decider walk) {
+    decider = Optional.of(walk);
   }
 
   /** The workspace. */
@@ -141,12 +172,14 @@ public final class Marking {
     }
     MarkForm form = new MarkForm(kind, unsigned());
     task.get()
-        .filter(before -> before.purpose() == Purpose.NEW)
+        .filter(before -> before.purpose().marks() && before.purpose() != Purpose.CHANGE)
         .ifPresent(
             before -> form.fields().forEach(field -> form.type(field, before.form().text(field))));
     Selection selected = workspace.selection().get();
     workspace.selection().set(selected.with(selected.intervals()));
-    begin(new Task(Purpose.NEW, form, "", selected.intervals()));
+    boolean reviewing = workspace.findings().get().reviewed().isPresent();
+    Purpose purpose = reviewing ? Purpose.PROPOSAL : Purpose.NEW;
+    begin(new Task(purpose, form, "", selected.intervals()));
   }
 
   /** Starts a remark about no time in particular. */
@@ -183,41 +216,7 @@ public final class Marking {
 
   /** Takes back the last step, once it is known who does. */
   public void undo() {
-    reverse(Purpose.UNDO, this::takeBack);
-  }
-
-  /** Says what was taken back; what somebody else wrote, or signed, is asked for twice. */
-  private void takeBack() {
-    Optional<Steps.Step> step = keeper.steps().flatMap(Steps::undo);
-    if (step.isEmpty()) {
-      return;
-    }
-    String words = times().map(times -> EntryWords.step(step.get(), times)).orElse("a step");
-    if (!isOwn(step.get()) && !step.equals(askedFor)) {
-      askedFor = step;
-      tell(
-          "The last step isn't yours, or is a sign-off: "
-              + words
-              + ". Undo once more to withdraw it");
-      return;
-    }
-    askedFor = Optional.empty();
-    keeper.undo();
-    tell("Undone: " + words);
-  }
-
-  private boolean isOwn(Steps.Step step) {
-    return notebook().history().stream()
-        .filter(entry -> step.entries().contains(entry.header().id()))
-        .allMatch(
-            entry ->
-                entry.header().by().equals(keeper.writer()) && !(entry instanceof Entry.SignOff));
-  }
-
-  private void tell(String words) {
-    if (workspace.notice().get().weight() != Notice.Weight.FAULT) {
-      workspace.notice().set(new Notice(Notice.Weight.NOTE, words));
-    }
+    reverse(Purpose.UNDO, takingBack::now);
   }
 
   /** Does the step undone last again, once it is known who does. */
@@ -232,8 +231,8 @@ public final class Marking {
 
   /** Leaves the form without writing. */
   public void drop() {
-    task.set(Optional.empty());
     draft(List.of());
+    task.set(Optional.empty());
   }
 
   /** Writes what the form says, if it is complete; returns whether that is done. */
@@ -253,7 +252,9 @@ public final class Marking {
     boolean written = written(done);
     if (written) {
       drop();
-      if (done.purpose() == Purpose.NEW || done.purpose() == Purpose.CHANGE) {
+      if (done.purpose().decides()) {
+        decider.ifPresent(Decider::goOn);
+      } else if (done.purpose().marks()) {
         chooseLast();
       }
     }
@@ -286,10 +287,12 @@ public final class Marking {
     return switch (done.purpose()) {
       case NEW -> !entries.isEmpty() && keeper.write(entries);
       case CHANGE -> !entries.isEmpty() && keeper.replace(done.id(), entries.get(0));
+      case PROPOSAL, ACCEPTANCE, DISMISSAL ->
+          decider.map(walk -> walk.decide(done, entries)).orElse(false);
       case WITHDRAWAL ->
           keeper.withdraw(List.of(done.id()), done.form().text(MarkForm.Field.NOTE).strip());
       case UNDO -> {
-        takeBack();
+        takingBack.now();
         yield true;
       }
       case REDO -> {
@@ -308,14 +311,15 @@ public final class Marking {
     }
   }
 
-  private void begin(Task started) {
+  /** Opens a form. */
+  void begin(Task started) {
     task.set(Optional.of(started));
     draft(started);
   }
 
   private void follow(Selection selection) {
     task.get()
-        .filter(now -> now.purpose() == Purpose.NEW || now.purpose() == Purpose.CHANGE)
+        .filter(now -> now.purpose().marks())
         .ifPresent(
             now -> {
               if (moves(now, selection)) {
@@ -329,12 +333,12 @@ public final class Marking {
   /** Whether a form is about what is selected now. Another entry chosen leaves it where it was. */
   private static boolean moves(Task now, Selection selection) {
     boolean own = selection.entry().isEmpty() || selection.entry().equals(now.id());
-    boolean one = now.purpose() == Purpose.NEW || selection.intervals().size() == 1;
+    boolean one = now.purpose() != Purpose.CHANGE || selection.intervals().size() == 1;
     return own && one && !now.spans().isEmpty() && !selection.intervals().isEmpty();
   }
 
   private void draft(Task now) {
-    if (now.purpose() == Purpose.NEW || now.purpose() == Purpose.CHANGE) {
+    if (now.purpose().marks()) {
       draft(entries(now));
     }
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.station.Interval;
@@ -29,15 +30,31 @@ public sealed interface NotebookRow {
   record Line(Entry entry, String time, boolean withdrawn) implements NotebookRow {}
 
   /**
+   * A finding nobody has decided on.
+   *
+   * @param finding the finding
+   * @param time when it is, in station time
+   */
+  record Found(Finding finding, String time) implements NotebookRow {}
+
+  /**
    * What is looked for.
    *
    * @param text words each entry is to contain in whatever case; empty for all
-   * @param kind the only kind shown, by its code; empty for all
+   * @param kind the only kind shown, by its code or {@link #FINDINGS}; empty for all
    * @param withdrawn whether entries that no longer count are shown
    */
   record Filter(String text, String kind, boolean withdrawn) {
+    /** The kind that stands for findings. */
+    public static final String FINDINGS = "finding";
+
     /** All entries that count. */
     public static final Filter NONE = new Filter("", "", false);
+
+    boolean takes(Finding finding) {
+      String all = FindingWords.kind(finding) + " " + FindingWords.subject(finding);
+      return (kind.isEmpty() || kind.equals(FINDINGS)) && contained(all + " " + finding.reason());
+    }
 
     boolean takes(Entry entry) {
       String all =
@@ -47,37 +64,53 @@ public sealed interface NotebookRow {
               EntryWords.particulars(entry),
               entry.header().note(),
               entry.header().by());
-      String wanted = text.strip().toLowerCase(Locale.ROOT);
-      return (kind.isEmpty() || kind.equals(entry.kind()))
-          && all.toLowerCase(Locale.ROOT).contains(wanted);
+      return (kind.isEmpty() || kind.equals(entry.kind())) && contained(all);
+    }
+
+    private boolean contained(String all) {
+      return all.toLowerCase(Locale.ROOT).contains(text.strip().toLowerCase(Locale.ROOT));
     }
   }
 
-  /** The rows of a notebook in the order of what the entries are about, the earliest first. */
-  static List<NotebookRow> of(Notebook notebook, Filter filter, EntryTimes times) {
+  /** The rows of a notebook, and of what is left to decide, in the order of their times. */
+  static List<NotebookRow> of(
+      Notebook notebook, List<Finding> findings, Filter filter, EntryTimes times) {
     Standing standing = Standing.of(notebook);
-    List<Entry> shown = new ArrayList<>();
+    List<Dated> shown = new ArrayList<>();
     for (Entry entry : notebook.history()) {
       boolean counts = standing.counting().contains(entry.header().id());
       boolean wanted = !(entry instanceof Entry.Withdrawal) && filter.takes(entry);
       if (wanted && (counts || filter.withdrawn())) {
-        shown.add(entry);
+        shown.add(new Dated(startMs(entry), new Line(entry, time(entry, times), !counts)));
       }
     }
-    shown.sort(Comparator.comparingLong(NotebookRow::startMs));
+    for (Finding finding : findings) {
+      if (filter.takes(finding)) {
+        String time = times.span(finding.span());
+        shown.add(new Dated(finding.span().fromMs(), new Found(finding, time)));
+      }
+    }
+    shown.sort(Comparator.comparingLong(Dated::startMs));
     List<NotebookRow> rows = new ArrayList<>();
     String month = "";
-    for (Entry entry : shown) {
-      String own = times.month(startMs(entry));
+    for (Dated row : shown) {
+      String own = times.month(row.startMs());
       if (!own.equals(month)) {
         rows.add(new Month(own));
         month = own;
       }
-      boolean counts = standing.counting().contains(entry.header().id());
-      rows.add(new Line(entry, time(entry, times), !counts));
+      rows.add(row.row());
     }
     return List.copyOf(rows);
   }
+
+  /**
+   * A row and its place in time.
+   *
+   * @param startMs when what it is about begins [ms since epoch]
+   * @param row the row
+   */
+  record Dated(long startMs, NotebookRow row) {}
 
   private static String time(Entry entry, EntryTimes times) {
     Optional<Interval> span = entry.span();

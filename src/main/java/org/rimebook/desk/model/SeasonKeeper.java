@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.station.InputException;
@@ -28,6 +29,7 @@ public final class SeasonKeeper {
   private final AtomicReference<ReadAhead> ahead = new AtomicReference<>();
   private boolean foreseeing;
   private boolean again;
+  private List<Entry> settled = List.of();
 
   /**
    * @param workspace told of what is opened and computed
@@ -154,6 +156,16 @@ public final class SeasonKeeper {
     return step("", (notebook, made) -> steps.withdrawals(notebook, ids, reason, made));
   }
 
+  /**
+   * Writes entries that decide on a finding as one step, with a dismissal of it where they wouldn't
+   * settle it by themselves.
+   *
+   * @return whether they are on disk; not when somebody else has decided on it meanwhile
+   */
+  public boolean decide(Finding finding, List<Entry> entries) {
+    return step("", (notebook, ids) -> steps.deciding(notebook, finding, entries, ids));
+  }
+
   /** Takes back the last step; nothing when there is none. */
   public void undo() {
     Optional<Steps.Step> seen = steps().flatMap(Steps::undo);
@@ -222,9 +234,15 @@ public final class SeasonKeeper {
     if (again) {
       again = false;
       foresee();
-    } else if (workspace.draft().get().isEmpty()) {
+    } else if (workspace.draft().get().isEmpty() || restsUnsettled()) {
       settle();
     }
+  }
+
+  /** Whether a proposal is looked at, with a notebook whose exact totals aren't there yet. */
+  private boolean restsUnsettled() {
+    return workspace.findings().get().reviewed().isPresent()
+        && !settled.equals(workspace.opened().get().orElseThrow().season().notebook().history());
   }
 
   private Notebook drafted(Notebook notebook) {
@@ -243,8 +261,16 @@ public final class SeasonKeeper {
         Lane.SETTLE,
         "Computing totals",
         progress -> SeasonStages.settled(opened, resolution, progress),
-        settled -> workspace.computed().set(Optional.of(settled)),
+        this::settled,
         this::tell);
+  }
+
+  private void settled(Computed computed) {
+    settled = computed.result().season().notebook().history();
+    workspace.computed().set(Optional.of(computed));
+    if (workspace.draft().get().isPresent()) {
+      foresee();
+    }
   }
 
   private void tell(Throwable fault) {

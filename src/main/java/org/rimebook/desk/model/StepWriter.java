@@ -8,6 +8,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.rimebook.findings.Finding;
+import org.rimebook.findings.Settled;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.Notebook;
@@ -97,6 +99,27 @@ final class StepWriter {
   /** Entries under headers of the step. */
   static List<Entry> headed(List<Entry> entries, EntryIds ids) {
     return entries.stream().map(e -> EntryCopy.with(e, ids.header(e.header().note()))).toList();
+  }
+
+  /**
+   * Entries that decide on a finding, and a dismissal of it where they wouldn't settle it; none
+   * when it is settled already.
+   */
+  List<Entry> deciding(Notebook notebook, Finding finding, List<Entry> entries, EntryIds ids) {
+    if (new Settled(notebook).by(finding).isPresent()) {
+      tell(
+          Notice.Weight.FAULT,
+          "Another program decided on this finding meanwhile, so nothing was written: look at the"
+              + " notebook as it is now");
+      return List.of();
+    }
+    List<Entry> made = new ArrayList<>(headed(entries, ids));
+    List<Entry> all = new ArrayList<>(notebook.history());
+    all.addAll(made);
+    if (new Settled(new Notebook(all, notebook.notes())).by(finding).isEmpty()) {
+      made.add(new Entry.Dismissal(ids.header("decided by what is written with it"), finding.id()));
+    }
+    return made;
   }
 
   /** Withdrawals of entries, none when one of them doesn't count any more. */

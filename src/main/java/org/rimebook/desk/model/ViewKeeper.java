@@ -40,6 +40,7 @@ public final class ViewKeeper {
     workspace.drawer().watch(change -> store());
     workspace.resolution().watch(change -> store());
     workspace.selection().watch(change -> store());
+    workspace.findingOrder().watch(change -> store());
     dividers.watch(change -> store());
     notebookFilter.watch(change -> store());
   }
@@ -77,6 +78,7 @@ public final class ViewKeeper {
     workspace.drawer().set(state.drawer());
     workspace.selection().set(state.selection());
     workspace.strips().set(completed(state.strips()));
+    workspace.findingOrder().set(state.findingOrder());
     dividers.set(state.dividers());
     notebookFilter.set(state.notebookFilter());
     state.visible().ifPresent(workspace.view()::move);
@@ -122,6 +124,7 @@ public final class ViewKeeper {
         workspace.resolution().get(),
         workspace.selection().get(),
         dividers.get(),
-        notebookFilter.get());
+        notebookFilter.get(),
+        workspace.findingOrder().get());
   }
 }

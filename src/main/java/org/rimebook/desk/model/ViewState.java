@@ -17,6 +17,7 @@ import org.rimebook.totals.Resolution;
  * @param selection what is selected
  * @param dividers places of the dividers by name, as shares of their length, 0 to 1
  * @param notebookFilter what the notebook page is filtered by; empty when it isn't
+ * @param findingOrder in what order findings are walked
  */
 public record ViewState(
     Optional<Interval> visible,
@@ -26,7 +27,8 @@ public record ViewState(
     Resolution resolution,
     Selection selection,
     Map<String, Double> dividers,
-    String notebookFilter) {
+    String notebookFilter,
+    FindingOrder findingOrder) {
 
   public ViewState {
     strips = List.copyOf(strips);

@@ -53,6 +53,7 @@ final class ViewText {
     texts.put("entry", selection.entry());
     state.dividers().forEach((name, share) -> texts.put(DIVIDER + name, share.toString()));
     texts.put("filter", state.notebookFilter());
+    texts.put("findings", state.findingOrder().code());
     return texts;
   }
 
@@ -73,7 +74,9 @@ final class ViewText {
             text.value("resolution", t -> Resolution.of(t).orElseThrow()).orElse(Resolution.TENTH),
             selection,
             text.dividers(),
-            texts.getOrDefault("filter", ""));
+            texts.getOrDefault("filter", ""),
+            text.value("findings", t -> FindingOrder.valueOf(t.toUpperCase(Locale.ROOT)))
+                .orElse(FindingOrder.STRONGEST));
     return new Reading(state, List.copyOf(text.unread));
   }
 

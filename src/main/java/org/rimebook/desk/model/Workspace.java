@@ -27,6 +27,8 @@ public final class Workspace {
   private final Watched<CatchForm> catchForm = new Watched<>(CatchForm.ACCUMULATED);
   private final Watched<Drawer> drawer = new Watched<>(Drawer.CLOSED);
   private final Watched<Optional<Interval>> asked = new Watched<>(Optional.empty());
+  private final Watched<FindingsLeft> findings = new Watched<>(FindingsLeft.UNKNOWN);
+  private final Watched<FindingOrder> findingOrder = new Watched<>(FindingOrder.STRONGEST);
   private final Watched<Notice> notice = new Watched<>(Notice.NONE);
 
   /** The season; empty until one is open. */
@@ -87,6 +89,16 @@ public final class Workspace {
   /** The hour or day whose total is to be explained; empty when none is. */
   public Watched<Optional<Interval>> asked() {
     return asked;
+  }
+
+  /** What looks wrong and is left to decide, and which of it is under review. */
+  public Watched<FindingsLeft> findings() {
+    return findings;
+  }
+
+  /** In what order findings are walked. */
+  public Watched<FindingOrder> findingOrder() {
+    return findingOrder;
   }
 
   /** The last thing to tell the analyst. */

@@ -7,7 +7,6 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
@@ -19,9 +18,12 @@ import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.EdgeDrag;
 import org.rimebook.desk.model.EdgeDrag.Edge;
 import org.rimebook.desk.model.EntryWords;
+import org.rimebook.desk.model.FindingWalk;
+import org.rimebook.desk.model.FindingWords;
 import org.rimebook.desk.model.LaneSpan;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.strip.StackGeometry;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 
 /**
@@ -30,18 +32,20 @@ import org.rimebook.notebook.Entry;
  */
 public final class EntryLane extends JComponent {
 
+  private final transient FindingWalk walk;
   private final transient Marking marking;
   private final transient EdgeDrag drag;
   private final transient LaneLayout layout;
 
   /**
-   * @param marking what is marked
+   * @param walk what is marked, and found
    * @param drag the edge being dragged, shared with the strips
    * @param geometry where time lies
    * @param stack the component whose pixels the geometry speaks of
    */
-  public EntryLane(Marking marking, EdgeDrag drag, StackGeometry geometry, JComponent stack) {
-    this.marking = marking;
+  public EntryLane(FindingWalk walk, EdgeDrag drag, StackGeometry geometry, JComponent stack) {
+    this.walk = walk;
+    this.marking = walk.marking();
     this.drag = drag;
     this.layout = new LaneLayout(marking, geometry, stack, this);
     Hand hand = new Hand();
@@ -49,14 +53,16 @@ public final class EntryLane extends JComponent {
     addMouseMotionListener(hand);
     setFocusable(true);
     setToolTipText("");
-    getAccessibleContext().setAccessibleName("Entries over time");
+    getAccessibleContext().setAccessibleName("Entries and findings over time");
     getAccessibleContext()
-        .setAccessibleDescription("Left and right choose an entry, Enter opens it");
+        .setAccessibleDescription("Left and right choose an entry or a finding, Enter opens it");
     key("LEFT", () -> walk(-1));
     key("RIGHT", () -> walk(1));
-    key("ENTER", () -> marking.chosen().ifPresent(marking::change));
+    key("ENTER", this::open);
     marking.workspace().opened().watch(opened -> revalidate());
     marking.workspace().opened().watch(opened -> repaint());
+    marking.workspace().findings().watch(left -> revalidate());
+    marking.workspace().findings().watch(left -> repaint());
     marking.workspace().draft().watch(draft -> repaint());
     marking.workspace().selection().watch(selection -> repaint());
     marking.workspace().view().visible().watch(visible -> repaint());
@@ -125,7 +131,13 @@ public final class EntryLane extends JComponent {
 
   @Override
   public String getToolTipText(MouseEvent event) {
-    return layout.at(event.getPoint()).map(p -> described(p.span().entry())).orElse(null);
+    return layout.at(event.getPoint()).map(p -> described(p.span())).orElse(null);
+  }
+
+  private String described(LaneSpan span) {
+    return span.finding()
+        .flatMap(finding -> marking.times().map(times -> FindingWords.line(finding, times)))
+        .orElseGet(() -> described(span.entry()));
   }
 
   private String described(Entry entry) {
@@ -139,16 +151,30 @@ public final class EntryLane extends JComponent {
     return words.toString();
   }
 
-  /** Chooses the entry so many further in time. */
+  /** Chooses the entry or the finding so many further in time. */
   private void walk(int by) {
-    List<Entry> inOrder =
-        marking.notebook().inForce().stream()
-            .filter(entry -> entry.span().isPresent())
-            .sorted(Comparator.comparingLong(entry -> entry.span().orElseThrow().fromMs()))
-            .toList();
-    if (!inOrder.isEmpty()) {
-      int now = marking.chosen().map(inOrder::indexOf).orElse(by > 0 ? -1 : inOrder.size());
-      marking.go(inOrder.get(Math.floorMod(now + by, inOrder.size())));
+    List<LaneSpan> inOrder = LaneSpan.of(marking.notebook(), List.of(), walk.left().open(), 0);
+    if (!inOrder.isEmpty() && marking.task().get().isEmpty()) {
+      int now = by > 0 ? -1 : inOrder.size();
+      for (int i = 0; i < inOrder.size(); i++) {
+        now = isChosen(inOrder.get(i)) ? i : now;
+      }
+      LaneSpan next = inOrder.get(Math.floorMod(now + by, inOrder.size()));
+      next.finding().ifPresentOrElse(walk::review, () -> marking.go(next.entry()));
+    }
+  }
+
+  private boolean isChosen(LaneSpan span) {
+    return span.finding().isPresent()
+        ? walk.left().reviews(span.finding().get())
+        : marking.chosen().filter(span.entry()::equals).isPresent();
+  }
+
+  private void open() {
+    if (walk.canDecide()) {
+      walk.change();
+    } else {
+      marking.chosen().ifPresent(marking::change);
     }
   }
 
@@ -183,10 +209,29 @@ public final class EntryLane extends JComponent {
       Optional<LaneLayout.Placed> placed = layout.at(event.getPoint());
       if (held.isPresent() && event.getClickCount() == 1) {
         drag.grip(held.get().entry(), held.get().edge());
-      } else if (placed.isPresent() && !placed.get().span().drafted()) {
+      } else if (placed.isPresent() && placed.get().span().finding().isPresent()) {
+        open(placed.get().span().finding().get(), event.getClickCount());
+      } else if (placed.isPresent() && placed.get().span().drafted()) {
+        openDraft(event.getClickCount());
+      } else if (placed.isPresent()) {
         open(placed.get().span().entry(), event.getClickCount());
       } else if (marking.task().get().isEmpty()) {
         marking.workspace().selection().set(marking.workspace().selection().get().with(List.of()));
+      }
+    }
+
+    private void open(Finding finding, int clicks) {
+      if (clicks == 1) {
+        walk.choose(finding);
+      } else {
+        walk.review(finding);
+      }
+    }
+
+    /** The first click put the finding's proposal where the finding was: the second goes there. */
+    private void openDraft(int clicks) {
+      if (clicks > 1) {
+        walk.left().reviewed().ifPresent(walk::review);
       }
     }
 

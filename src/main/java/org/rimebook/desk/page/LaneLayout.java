@@ -9,9 +9,11 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.EdgeDrag.Edge;
+import org.rimebook.desk.model.FindingsLeft;
 import org.rimebook.desk.model.LaneSpan;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.strip.StackGeometry;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 
 /** Where the spans of the lane lie on screen, and what lies under the pointer. */
@@ -38,10 +40,14 @@ final class LaneLayout {
   /** Rows that the notebook needs. */
   int rows() {
     return 1
-        + LaneSpan.of(marking.notebook(), List.of(), 0).stream()
+        + LaneSpan.of(marking.notebook(), List.of(), left().open(), 0).stream()
             .mapToInt(LaneSpan::row)
             .max()
             .orElse(0);
+  }
+
+  private FindingsLeft left() {
+    return marking.workspace().findings().get();
   }
 
   static int rowHeight() {
@@ -73,7 +79,9 @@ final class LaneLayout {
     marking.workspace().draft().get().ifPresent(drafts::add);
     int last = Math.max(0, lane.getHeight() / (rowHeight() + Look.px(2)) - 1);
     List<Placed> placed = new ArrayList<>();
-    for (LaneSpan span : LaneSpan.of(marking.notebook(), drafts, shortestMs)) {
+    List<Finding> others = new ArrayList<>(left().open());
+    left().reviewed().ifPresent(others::remove);
+    for (LaneSpan span : LaneSpan.of(marking.notebook(), drafts, others, shortestMs)) {
       int left = xAt(span.interval().fromMs());
       int right = xAt(span.interval().toMs());
       int y = Look.px(2) + Math.min(span.row(), last) * (rowHeight() + Look.px(2));
@@ -92,7 +100,13 @@ final class LaneLayout {
     for (Placed placed : placed()) {
       Rectangle box = placed.box();
       boolean chosen =
-          placed.span().entry().header().id().equals(marking.workspace().selection().get().entry());
+          placed.span().finding().isEmpty()
+              && placed
+                  .span()
+                  .entry()
+                  .header()
+                  .id()
+                  .equals(marking.workspace().selection().get().entry());
       if (box.contains(place) && plots().contains(place) && (found.isEmpty() || chosen)) {
         found = Optional.of(placed);
       }
@@ -111,7 +125,8 @@ final class LaneLayout {
       int fromStart = place.x - box.x;
       int fromEnd = box.x + box.width - place.x;
       boolean row = place.y >= box.y && place.y <= box.y + box.height;
-      if (row && !placed.span().drafted() && plots().contains(place)) {
+      boolean held = !placed.span().drafted() && placed.span().finding().isEmpty();
+      if (row && held && plots().contains(place)) {
         if (fromStart >= -near && fromStart <= inside && Math.abs(fromStart) < nearest) {
           nearest = Math.abs(fromStart);
           found = Optional.of(new Held(placed.span().entry(), Edge.START));

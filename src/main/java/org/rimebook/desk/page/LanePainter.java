@@ -5,7 +5,6 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.RoundRectangle2D;
 import org.rimebook.desk.look.Look;
-import org.rimebook.desk.model.EntryWords;
 
 /** Draws one span of the lane. */
 final class LanePainter {
@@ -15,15 +14,18 @@ final class LanePainter {
   static void paint(
       Graphics2D graphics, LaneLayout.Placed placed, Rectangle plots, String chosenId) {
     Rectangle box = placed.box().intersection(grown(plots));
-    boolean chosen = placed.span().entry().header().id().equals(chosenId);
+    boolean found = placed.span().finding().isPresent();
+    boolean chosen = !found && placed.span().entry().header().id().equals(chosenId);
     double arc = Look.px(4);
     RoundRectangle2D shape =
         new RoundRectangle2D.Double(
             box.x + 0.5, box.y + 0.5, box.width - 1.0, box.height - 1.0, arc, arc);
     graphics.setColor(Look.paper());
     graphics.fill(shape);
-    graphics.setColor(Look.faint(Look.ink(), placed.span().leavesOut() ? 0.05 : 0.09));
-    graphics.fill(shape);
+    if (!found) {
+      graphics.setColor(Look.faint(Look.ink(), placed.span().leavesOut() ? 0.05 : 0.09));
+      graphics.fill(shape);
+    }
     if (placed.span().leavesOut()) {
       Ink.hatch(graphics, box, Look.faint(Look.ink(), 0.16));
     }
@@ -31,8 +33,8 @@ final class LanePainter {
     Ink.outline(
         graphics,
         shape,
-        marked ? Look.accent() : Look.faint(Look.ink(), 0.35),
-        placed.span().drafted());
+        marked ? Look.accent() : Look.faint(Look.ink(), found ? 0.8 : 0.35),
+        found || placed.span().drafted());
     if (marked) {
       grips(graphics, placed.box());
     }
@@ -52,7 +54,7 @@ final class LanePainter {
     graphics.setFont(Look.text(0.92));
     FontMetrics metrics = graphics.getFontMetrics();
     int pad = Look.px(6);
-    String word = EntryWords.kind(placed.span().entry());
+    String word = placed.span().word();
     String fits = Ink.elided(word, metrics, seen.width - 2 * pad);
     if (!fits.isEmpty()) {
       int x = seen.x + pad;

@@ -10,6 +10,7 @@ import org.rimebook.desk.act.Group;
 import org.rimebook.desk.model.EdgeDrag;
 import org.rimebook.desk.model.EdgeDrag.Edge;
 import org.rimebook.desk.model.EntryWords;
+import org.rimebook.desk.model.FindingWalk;
 import org.rimebook.desk.model.MarkKind;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.model.ReadingSnap;
@@ -21,14 +22,16 @@ import org.rimebook.station.Interval;
 /** The commands of marking and of the notebook. */
 final class MarkActions {
 
+  private final FindingWalk walk;
   private final Marking marking;
   private final EdgeDrag drag;
   private final MarkGesture gesture;
   private final NotebookPage page;
   private final List<DeskAction> all = new ArrayList<>();
 
-  MarkActions(Marking marking, EdgeDrag drag, MarkGesture gesture, NotebookPage page) {
-    this.marking = marking;
+  MarkActions(FindingWalk walk, EdgeDrag drag, MarkGesture gesture, NotebookPage page) {
+    this.walk = walk;
+    this.marking = walk.marking();
     this.drag = drag;
     this.gesture = gesture;
     this.page = page;
@@ -97,12 +100,14 @@ final class MarkActions {
 
   private void entries() {
     all.add(
-        DeskAction.named(
-                Group.NOTEBOOK, "Change entry", () -> counting().ifPresent(marking::change))
+        DeskAction.named(Group.NOTEBOOK, "Change entry", this::change)
             .key("F2")
             .mnemonic('C')
-            .saying("Opens the fields of the entry chosen")
-            .when(() -> counting().filter(entry -> MarkKind.of(entry).isPresent()).isPresent())
+            .saying("Opens the fields of the entry chosen, or of what a finding proposes")
+            .when(
+                () ->
+                    walk.canDecide()
+                        || counting().filter(e -> MarkKind.of(e).isPresent()).isPresent())
             .done());
     all.add(
         DeskAction.named(
@@ -193,6 +198,14 @@ final class MarkActions {
 
   private Optional<Entry> counting() {
     return page.entryChosen().flatMap(entry -> marking.entry(entry.header().id()));
+  }
+
+  private void change() {
+    if (walk.canDecide()) {
+      walk.change();
+    } else {
+      counting().ifPresent(marking::change);
+    }
   }
 
   private void giveUp() {

@@ -32,7 +32,6 @@ import org.rimebook.desk.model.EntryTimes;
 import org.rimebook.desk.model.EntryWords;
 import org.rimebook.desk.model.MarkKind;
 import org.rimebook.desk.model.Marking;
-import org.rimebook.desk.model.Marking.Purpose;
 import org.rimebook.desk.model.Selection;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
@@ -91,6 +90,7 @@ public final class MarkBar extends JPanel {
     marking.task().watch(task -> present());
     marking.workspace().selection().watch(selection -> present());
     marking.workspace().opened().watch(opened -> present());
+    marking.workspace().findings().watch(left -> present());
     present();
   }
 
@@ -112,11 +112,8 @@ public final class MarkBar extends JPanel {
     Optional<Marking.Task> task = marking.task().get();
     Selection selection = marking.workspace().selection().get();
     Optional<Entry> chosen = marking.chosen();
-    boolean something =
-        task.isPresent()
-            || chosen.isPresent()
-            || !selection.intervals().isEmpty()
-            || !selection.wires().isEmpty();
+    boolean reviewing = marking.workspace().findings().get().reviewed().isPresent();
+    boolean something = task.isPresent() || !reviewing && isSelected(selection, chosen);
     setVisible(something && marking.times().isPresent());
     if (!isVisible()) {
       shown = NOTHING;
@@ -133,6 +130,10 @@ public final class MarkBar extends JPanel {
     wires.forEach((name, box) -> box.setSelected(selection.wires().contains(name)));
     span.setText(spanWords(task, chosen));
     tell();
+  }
+
+  private static boolean isSelected(Selection selection, Optional<Entry> chosen) {
+    return chosen.isPresent() || !selection.intervals().isEmpty() || !selection.wires().isEmpty();
   }
 
   private void rebuild(Optional<Marking.Task> task, Optional<Entry> chosen) {
@@ -161,10 +162,8 @@ public final class MarkBar extends JPanel {
   }
 
   private void form(Marking.Task task) {
-    if (task.purpose() == Purpose.NEW || task.purpose() == Purpose.CHANGE) {
-      if (task.form().kind() == MarkKind.BAD_INTERVAL) {
-        wires();
-      }
+    if (task.purpose().marks() && task.form().kind() == MarkKind.BAD_INTERVAL) {
+      wires();
     }
     MarkFields made = new MarkFields(task, this::changed, this::write);
     fields = Optional.of(made);
@@ -173,7 +172,9 @@ public final class MarkBar extends JPanel {
     made.parts().forEach(row::add);
     String deed =
         switch (task.purpose()) {
-          case NEW, CHANGE -> "Write";
+          case NEW, CHANGE, PROPOSAL -> "Write";
+          case ACCEPTANCE -> "Accept";
+          case DISMISSAL -> "Dismiss";
           case WITHDRAWAL -> "Withdraw";
           case UNDO -> "Undo";
           case REDO -> "Redo";
@@ -208,7 +209,7 @@ public final class MarkBar extends JPanel {
     }
   }
 
-  private static JButton button(String name, String key, String effect, Runnable deed) {
+  static JButton button(String name, String key, String effect, Runnable deed) {
     JButton button = new JButton(name);
     button.setToolTipText(effect + " (" + key + ")");
     button.getAccessibleContext().setAccessibleName(name);
@@ -276,9 +277,22 @@ public final class MarkBar extends JPanel {
       case WITHDRAWAL ->
           "Withdrawal of "
               + marking.entry(task.id()).map(EntryWords::kind).orElse("").toLowerCase(Locale.ROOT);
+      case PROPOSAL -> "Instead of what is proposed: " + kind.toLowerCase(Locale.ROOT);
+      case ACCEPTANCE -> "Who accepts it?";
+      case DISMISSAL -> "Dismissal" + reviewed();
       case UNDO -> "Who undoes it?";
       case REDO -> "Who does it again?";
     };
+  }
+
+  private String reviewed() {
+    return marking
+        .workspace()
+        .findings()
+        .get()
+        .reviewed()
+        .map(finding -> " of \u201c" + finding.kind().words() + "\u201d")
+        .orElse("");
   }
 
   private static String when(List<Interval> spans, EntryTimes times) {

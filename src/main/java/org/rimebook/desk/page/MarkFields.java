@@ -96,6 +96,9 @@ final class MarkFields {
   }
 
   private String label(Field field) {
+    if (field == Field.NOTE && purpose == Marking.Purpose.DISMISSAL) {
+      return "Reason";
+    }
     return field == Field.NOTE && purpose == Marking.Purpose.WITHDRAWAL
         ? "Reason, if any"
         : capital(field.words());

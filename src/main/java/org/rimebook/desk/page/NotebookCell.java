@@ -7,6 +7,7 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -15,7 +16,9 @@ import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.EntryWords;
+import org.rimebook.desk.model.FindingWords;
 import org.rimebook.desk.model.NotebookRow;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 
 /** Writes a row of the notebook page: a month's head, or an entry as in a field notebook. */
@@ -31,6 +34,7 @@ final class NotebookCell extends JPanel implements ListCellRenderer<NotebookRow>
   private boolean chosen;
   private boolean focused;
   private boolean struck;
+  private boolean open;
   private boolean head;
   private int width = 300;
 
@@ -55,12 +59,15 @@ final class NotebookCell extends JPanel implements ListCellRenderer<NotebookRow>
     chosen = selected;
     focused = focus && list.isFocusOwner();
     head = row instanceof NotebookRow.Month;
+    open = row instanceof NotebookRow.Found;
     struck = row instanceof NotebookRow.Line line && line.withdrawn();
     signature = "";
     if (row instanceof NotebookRow.Month month) {
       texts.add(new Text(month.words(), Look.bold(0.92), Look.muted()));
     } else if (row instanceof NotebookRow.Line line) {
       line(line);
+    } else if (row instanceof NotebookRow.Found found) {
+      found(found);
     }
     return this;
   }
@@ -83,6 +90,24 @@ final class NotebookCell extends JPanel implements ListCellRenderer<NotebookRow>
                 EntryWords.particulars(entry),
                 entry.header().note(),
                 signature));
+  }
+
+  private void found(NotebookRow.Found found) {
+    Finding finding = found.finding();
+    signature = "to decide";
+    String what = FindingWords.subject(finding) + ", " + FindingWords.strength(finding);
+    texts.add(new Text(found.time(), Look.text(0.92), Look.muted()));
+    texts.add(new Text(FindingWords.kind(finding), Look.bold(1), Look.ink()));
+    texts.add(new Text(what, Look.text(1), Look.muted()));
+    getAccessibleContext()
+        .setAccessibleName(
+            String.join(
+                ", ",
+                found.time(),
+                "finding to decide on",
+                FindingWords.kind(finding),
+                what,
+                finding.reason()));
   }
 
   private void add(String words, Font font, Color colour) {
@@ -109,6 +134,11 @@ final class NotebookCell extends JPanel implements ListCellRenderer<NotebookRow>
       own.fillRect(0, 0, getWidth(), getHeight());
       own.setColor(Look.accent());
       own.fillRect(0, 0, Look.px(focused ? 4 : 2), getHeight());
+    }
+    if (open) {
+      int x = Look.px(6);
+      Ink.outline(
+          own, new Line2D.Double(x, Look.px(8), x, getHeight() - Look.px(6)), Look.ink(), true);
     }
     int y = head ? Look.px(10) : Look.px(6);
     for (Text text : texts) {

@@ -25,8 +25,12 @@ import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.EntryHistory;
 import org.rimebook.desk.model.EntryTimes;
 import org.rimebook.desk.model.EntryWords;
+import org.rimebook.desk.model.FindingWalk;
+import org.rimebook.desk.model.FindingsLeft;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.model.NotebookRow;
+import org.rimebook.findings.Finding;
+import org.rimebook.findings.Findings;
 import org.rimebook.notebook.Entry;
 
 /**
@@ -36,7 +40,9 @@ import org.rimebook.notebook.Entry;
 public final class NotebookPage extends JPanel {
 
   private static final String ALL = "all kinds";
+  private static final String FINDINGS = "Findings";
 
+  private final transient FindingWalk walk;
   private final transient Marking marking;
   private final DefaultListModel<NotebookRow> rows = new DefaultListModel<>();
   private final JList<NotebookRow> list = new Sheet(rows);
@@ -45,14 +51,19 @@ public final class NotebookPage extends JPanel {
   private final JCheckBox withdrawn = new JCheckBox("withdrawn too");
   private final transient Map<String, String> codes = new LinkedHashMap<>();
   private String storied = "";
+  private transient List<Finding> open = List.of();
   private boolean filling;
 
+  /** Width at which the list is about to grow to the height of its rows; negative when it isn't. */
+  private int growing = -1;
+
   /**
-   * @param marking changes and withdraws entries
+   * @param walk changes and withdraws entries, and decides on findings
    */
-  public NotebookPage(Marking marking) {
-    super(new MigLayout("insets 8 0 0 0, wrap 1, fill", "[grow, fill, 0:0]", "[][][grow, fill]"));
-    this.marking = marking;
+  public NotebookPage(FindingWalk walk) {
+    super(new MigLayout("insets 8 0 0 0, wrap 1, fill", "[grow, fill, 0:0]", "[][][][grow, fill]"));
+    this.walk = walk;
+    this.marking = walk.marking();
     setName("notebook page");
     getAccessibleContext().setAccessibleName("Notebook");
     find.putClientProperty("JTextField.placeholderText", "Find");
@@ -70,6 +81,7 @@ public final class NotebookPage extends JPanel {
     choices.putClientProperty("migLayout.dynamicAspectRatio", true);
     choices.add(kinds);
     choices.add(withdrawn);
+    add(new FindingCard(walk), "wmin 0, hmin pref, hidemode 3");
     add(find, "gapleft 8, gapright 8, wmin 0");
     add(choices, "wmin 0");
     add(scroll, "wmin 0, hmin 0, push, grow");
@@ -78,6 +90,7 @@ public final class NotebookPage extends JPanel {
     withdrawn.addActionListener(event -> fill());
     marking.workspace().opened().watch(opened -> fill());
     marking.workspace().selection().watch(selection -> follow());
+    marking.workspace().findings().watch(this::found);
     fill();
   }
 
@@ -90,16 +103,17 @@ public final class NotebookPage extends JPanel {
   private void prepareList() {
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new NotebookCell(this::history));
-    list.getAccessibleContext().setAccessibleName("Entries");
+    list.getAccessibleContext().setAccessibleName("Entries and findings");
     list.addListSelectionListener(event -> choose());
     Keys.bind(list, WHEN_FOCUSED, KeyStroke.getKeyStroke("ENTER"), this::change);
     list.addComponentListener(
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent event) {
-            boolean inView = chosenInView();
+            boolean keep = chosenInView() || list.getWidth() == growing;
+            growing = keep && list.getWidth() != growing ? list.getWidth() : -1;
             measureAgain();
-            if (inView) {
+            if (keep) {
               list.ensureIndexIsVisible(list.getSelectedIndex());
             }
           }
@@ -139,6 +153,17 @@ public final class NotebookPage extends JPanel {
         : List.of();
   }
 
+  /** The list is filled anew only when other findings are left. */
+  private void found(FindingsLeft left) {
+    List<Finding> now = left.open().stream().sorted(Findings.BY_TIME).toList();
+    if (now.equals(open)) {
+      follow();
+    } else {
+      open = now;
+      fill();
+    }
+  }
+
   private void fill() {
     if (filling) {
       return;
@@ -151,7 +176,7 @@ public final class NotebookPage extends JPanel {
     rows.clear();
     marking
         .times()
-        .ifPresent(times -> rows.addAll(NotebookRow.of(marking.notebook(), filter, times)));
+        .ifPresent(times -> rows.addAll(NotebookRow.of(marking.notebook(), open, filter, times)));
     filling = false;
     follow();
   }
@@ -159,6 +184,9 @@ public final class NotebookPage extends JPanel {
   private void offerKinds() {
     Map<String, String> there = new LinkedHashMap<>();
     there.put(ALL, "");
+    if (!open.isEmpty()) {
+      there.put(FINDINGS, NotebookRow.Filter.FINDINGS);
+    }
     for (Entry entry : marking.notebook().history()) {
       if (!(entry instanceof Entry.Withdrawal)) {
         there.put(EntryWords.kind(entry), entry.kind());
@@ -183,7 +211,9 @@ public final class NotebookPage extends JPanel {
     String id = marking.workspace().selection().get().entry();
     int found = -1;
     for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i) instanceof NotebookRow.Line line && line.entry().header().id().equals(id)) {
+      NotebookRow row = rows.get(i);
+      if (row instanceof NotebookRow.Line line && line.entry().header().id().equals(id)
+          || row instanceof NotebookRow.Found here && walk.left().reviews(here.finding())) {
         found = i;
       }
     }
@@ -207,14 +237,23 @@ public final class NotebookPage extends JPanel {
   }
 
   private void choose() {
-    if (!filling && list.getSelectedValue() instanceof NotebookRow.Line line) {
-      filling = true;
-      marking.go(line.entry());
-      filling = false;
+    if (filling) {
+      return;
     }
+    filling = true;
+    if (list.getSelectedValue() instanceof NotebookRow.Line line) {
+      marking.go(line.entry());
+    } else if (list.getSelectedValue() instanceof NotebookRow.Found found) {
+      walk.review(found.finding());
+    }
+    filling = false;
   }
 
   private void change() {
+    if (walk.canDecide()) {
+      walk.change();
+      return;
+    }
     entryChosen().flatMap(entry -> marking.entry(entry.header().id())).ifPresent(marking::change);
   }
 
@@ -231,7 +270,7 @@ public final class NotebookPage extends JPanel {
   }
 
   private String emptyWords() {
-    boolean none = marking.notebook().history().isEmpty();
+    boolean none = marking.notebook().history().isEmpty() && open.isEmpty();
     return none
         ? "Nothing is written yet. Drag across the strips to mark a time, or press R for a remark."
         : "No entry is like that. Clear the words or choose all kinds.";

@@ -6,7 +6,9 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Polygon;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -14,12 +16,14 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.FindingsLeft;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.series.Columns;
 import org.rimebook.desk.series.Pyramid;
 import org.rimebook.desk.series.SeasonSeries;
 import org.rimebook.desk.series.TraceSeries;
+import org.rimebook.findings.Finding;
 import org.rimebook.station.Interval;
 
 /**
@@ -46,6 +50,7 @@ public final class SeasonOverview extends JComponent {
     stack.addContentListener(this::changed);
     workspace.view().visible().watch(visible -> repaint());
     workspace.selection().watch(selection -> repaint());
+    workspace.findings().watch(left -> repaint());
     WindowDrag drag = new WindowDrag(workspace.view(), this);
     addMouseListener(drag);
     addMouseMotionListener(drag);
@@ -101,6 +106,7 @@ public final class SeasonOverview extends JComponent {
       if (workspace.opened().get().isPresent()) {
         selected(onto);
         window(onto);
+        found(onto);
       }
     } finally {
       onto.dispose();
@@ -157,6 +163,25 @@ public final class SeasonOverview extends JComponent {
       int from = xAt(stretch.fromMs());
       int width = Math.max(Look.px(2), xAt(stretch.toMs()) - from);
       graphics.fillRect(from, plot.y + plot.height - Look.px(3), width, Look.px(3));
+    }
+  }
+
+  /** A pointer at the top for each finding left; the one under review is larger, and filled. */
+  private void found(Graphics2D graphics) {
+    FindingsLeft left = workspace.findings().get();
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setStroke(new BasicStroke(Look.px(1)));
+    int top = plot().y;
+    for (Finding finding : left.open()) {
+      boolean reviewed = left.reviews(finding);
+      int half = Look.px(reviewed ? 5 : 3);
+      int x = xAt(finding.span().fromMs() + finding.span().lengthMs() / 2);
+      Polygon pointer =
+          new Polygon(new int[] {x - half, x + half, x}, new int[] {top, top, top + 2 * half}, 3);
+      graphics.setColor(reviewed ? Look.accent() : Look.paper());
+      graphics.fill(pointer);
+      graphics.setColor(reviewed ? Look.accent() : Look.ink());
+      graphics.draw(pointer);
     }
   }
 

@@ -13,7 +13,9 @@ import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.FindingWords;
 import org.rimebook.desk.model.ShortTime;
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.EntryWords;
 import org.rimebook.season.why.Line;
@@ -25,15 +27,19 @@ import org.rimebook.station.Interval;
  * @param time writes times
  * @param wires the wires in the order of their colours
  * @param roomy whether there is room for figures in a column of their own
- * @param toSpan goes to a time
- * @param toEntry chooses an entry
+ * @param to leads elsewhere
  */
-record WhyLine(
-    ShortTime time,
-    List<String> wires,
-    boolean roomy,
-    Consumer<Interval> toSpan,
-    BiConsumer<String, Interval> toEntry) {
+record WhyLine(ShortTime time, List<String> wires, boolean roomy, To to) {
+
+  /**
+   * Ways that lead elsewhere.
+   *
+   * @param span goes to a time
+   * @param entry chooses an entry
+   * @param finding puts a finding under review
+   */
+  record To(
+      Consumer<Interval> span, BiConsumer<String, Interval> entry, Consumer<Finding> finding) {}
 
   JComponent of(Line line) {
     if (line instanceof Line.Words plain) {
@@ -52,6 +58,8 @@ record WhyLine(
       return piece(piece);
     } else if (line instanceof Line.OfEntry entry) {
       return entry(entry);
+    } else if (line instanceof Line.OfFinding found) {
+      return finding(found.finding());
     }
     throw new IllegalArgumentException("no component for " + line);
   }
@@ -88,7 +96,7 @@ record WhyLine(
 
   private JComponent about(Line.OfSpan about) {
     Link link =
-        Link.to(time.span(about.span()), "Goes to this time", () -> toSpan.accept(about.span()));
+        Link.to(time.span(about.span()), "Goes to this time", () -> to.span().accept(about.span()));
     JPanel column = column("[grow, fill, 0:0]");
     column.add(
         Prose.of((about.before() + about.after()).strip().replace(" ;", ";")), "wmin 0, wrap");
@@ -98,7 +106,7 @@ record WhyLine(
 
   private JComponent piece(Line.OfPiece piece) {
     Link link =
-        Link.to(time.span(piece.span()), "Goes to this time", () -> toSpan.accept(piece.span()));
+        Link.to(time.span(piece.span()), "Goes to this time", () -> to.span().accept(piece.span()));
     String amount = text("%.3f mm", piece.catchMm());
     return roomy
         ? figure(amount, link, Prose.quiet(piece.words()))
@@ -114,7 +122,7 @@ record WhyLine(
         Link.to(
             words,
             "Chooses this entry and goes there",
-            () -> toEntry.accept(entry.header().id(), line.span()));
+            () -> to.entry().accept(entry.header().id(), line.span()));
     String who = entry.header().by().isEmpty() ? "" : ", " + entry.header().by();
     JPanel column = column("[grow, fill, 0:0]");
     column.add(link, "grow 0, align left, wmin 0, wrap");
@@ -122,6 +130,21 @@ record WhyLine(
     if (!entry.header().note().isEmpty()) {
       column.add(Prose.of(entry.header().note()), "wmin 0");
     }
+    return column;
+  }
+
+  private JComponent finding(Finding finding) {
+    Link link =
+        Link.to(
+            FindingWords.kind(finding),
+            "Puts this finding under review",
+            () -> to.finding().accept(finding));
+    JPanel column = column("[grow, fill, 0:0]");
+    column.add(link, "grow 0, align left, wmin 0, wrap");
+    column.add(
+        Prose.quiet(time.span(finding.span()) + ", " + FindingWords.subject(finding)),
+        "wmin 0, wrap");
+    column.add(Prose.of(finding.reason()), "wmin 0");
     return column;
   }
 

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -18,6 +19,7 @@ import org.rimebook.desk.model.ShortTime;
 import org.rimebook.desk.model.WhyModel;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.task.Tasks;
+import org.rimebook.findings.Finding;
 import org.rimebook.season.why.Explanation;
 import org.rimebook.season.why.Line;
 import org.rimebook.season.why.Section;
@@ -35,16 +37,19 @@ public final class WhyPanel extends JPanel {
   private final Sheet body =
       new Sheet(new MigLayout("insets 0 16 16 16, gap 0 0, wrap 1", "[grow, fill, 0:0]"));
   private final JScrollPane scroll = new JScrollPane(body);
+  private final transient Consumer<Finding> review;
   private Optional<Interval> shown = Optional.empty();
   private boolean roomy;
 
   /**
    * @param workspace where totals are asked about
    * @param tasks explains away from the event thread
+   * @param review puts a finding under review
    */
-  public WhyPanel(Workspace workspace, Tasks tasks) {
+  public WhyPanel(Workspace workspace, Tasks tasks, Consumer<Finding> review) {
     super(new BorderLayout());
     this.workspace = workspace;
+    this.review = review;
     this.model = new WhyModel(workspace, tasks);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     add(head(), BorderLayout.NORTH);
@@ -136,7 +141,8 @@ public final class WhyPanel extends JPanel {
         workspace.opened().get().orElseThrow().season().sheet().wires().stream()
             .map(wire -> wire.name())
             .toList();
-    WhyLine lines = new WhyLine(time, wires, roomy, this::ask, this::choose);
+    WhyLine lines =
+        new WhyLine(time, wires, roomy, new WhyLine.To(this::ask, this::choose, review));
     explanation.sections().forEach(section -> lay(section, lines));
     lay(explanation.adjusted(), lines);
   }

@@ -1,5 +1,6 @@
 package org.rimebook.season.why;
 
+import org.rimebook.findings.Finding;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 
@@ -61,4 +62,11 @@ public sealed interface Line {
    * @param span what it is about
    */
   record OfEntry(Entry entry, Interval span) implements Line {}
+
+  /**
+   * Something that looks wrong.
+   *
+   * @param finding what, where and why
+   */
+  record OfFinding(Finding finding) implements Line {}
 }

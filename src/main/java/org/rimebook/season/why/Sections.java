@@ -52,6 +52,7 @@ final class Sections {
     sections.addAll(new Judgement(result.estimate(), held).sections());
     sections.add(pieces());
     sections.add(entries());
+    sections.add(FoundHere.section(result.findings(), held));
     uncertainty().ifPresent(sections::add);
     sections.removeIf(section -> section.lines().isEmpty());
     return sections;

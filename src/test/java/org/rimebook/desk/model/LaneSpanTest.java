@@ -1,6 +1,7 @@
 package org.rimebook.desk.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.rimebook.fixture.Bucket.header;
 import static org.rimebook.fixture.Bucket.span;
 
@@ -8,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.rimebook.fixture.KeptSeason;
+import org.rimebook.findings.Finding;
+import org.rimebook.findings.FindingKind;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 
@@ -18,7 +21,7 @@ class LaneSpanTest {
   }
 
   private static List<LaneSpan> spans(long shortestMs, Entry... entries) {
-    return LaneSpan.of(new Notebook(List.of(entries), List.of()), List.of(), shortestMs);
+    return LaneSpan.of(new Notebook(List.of(entries), List.of()), List.of(), List.of(), shortestMs);
   }
 
   @Test
@@ -54,7 +57,7 @@ class LaneSpanTest {
   @Test
   void aDraftStandsInPlaceOfItsEntry() {
     Notebook notebook = new Notebook(List.of(dry("a", 0, 1)), List.of());
-    assertThat(LaneSpan.of(notebook, List.of(dry("a", 0, 3)), 0))
+    assertThat(LaneSpan.of(notebook, List.of(dry("a", 0, 3)), List.of(), 0))
         .singleElement()
         .satisfies(s -> assertThat(s.interval()).isEqualTo(span(0, 3)))
         .satisfies(s -> assertThat(s.drafted()).isTrue());
@@ -65,5 +68,17 @@ class LaneSpanTest {
     assertThat(spans(0, KeptSeason.noise(0, 1), dry("a", 2, 3)))
         .extracting(LaneSpan::leavesOut)
         .containsExactly(true, false);
+  }
+
+  @Test
+  void aFindingStandsAmongTheEntriesUnderItsOwnName() {
+    Finding gap =
+        Finding.harmless(
+            FindingKind.GAP, Finding.Subject.bucket(span(1, 3)), "silent", 0.5, dry("", 1, 2));
+    assertThat(
+            LaneSpan.of(
+                new Notebook(List.of(dry("a", 0, 2)), List.of()), List.of(), List.of(gap), 0))
+        .extracting(LaneSpan::word, LaneSpan::row, LaneSpan::interval)
+        .containsExactly(tuple("Dry spell", 0, span(0, 2)), tuple("No readings", 1, span(1, 3)));
   }
 }

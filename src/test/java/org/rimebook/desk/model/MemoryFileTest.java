@@ -156,6 +156,7 @@ class MemoryFileTest {
         Resolution.HUNDREDTH,
         Selection.NONE.only(new Interval(fromMs, fromMs + 60_000)),
         Map.of("notebook", 0.75),
-        "kind: remark = \"ö\"\nand more");
+        "kind: remark = \"ö\"\nand more",
+        FindingOrder.TIME);
   }
 }

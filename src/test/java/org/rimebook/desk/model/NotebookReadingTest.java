@@ -31,7 +31,10 @@ class NotebookReadingTest {
 
   private List<NotebookRow> rows(Filter filter) {
     return NotebookRow.of(
-        season.workspace().opened().get().orElseThrow().season().notebook(), filter, TIMES);
+        season.workspace().opened().get().orElseThrow().season().notebook(),
+        List.of(),
+        filter,
+        TIMES);
   }
 
   private List<String> history(String id) {

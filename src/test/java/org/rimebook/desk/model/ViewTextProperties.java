@@ -38,7 +38,8 @@ class ViewTextProperties {
             any(Resolution.values(), chance),
             new Selection(List.of(span), Set.of("north", "hill side"), "20250101T0000-ab.1"),
             Map.of("page", share),
-            filter);
+            filter,
+            any(FindingOrder.values(), chance));
     ViewText.Reading reading = ViewText.read(ViewText.texts(state));
     assertThat(reading.state()).isEqualTo(state);
     assertThat(reading.unread()).isEmpty();

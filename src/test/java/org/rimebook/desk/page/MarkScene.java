@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import javax.swing.JComponent;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.look.Theme;
+import org.rimebook.desk.model.FindingWalk;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.model.ReadingSnap;
 import org.rimebook.desk.model.Workspace;
@@ -33,6 +34,7 @@ final class MarkScene {
   final KeptSeason season;
   final Workspace workspace;
   final Marking marking;
+  final FindingWalk walk;
   final Paper stack = new Paper();
   final MarkDesk desk;
   int wireUnderPointer = -1;
@@ -42,7 +44,8 @@ final class MarkScene {
     season = KeptSeason.in(folder);
     workspace = season.workspace();
     marking = new Marking(workspace, season.keeper());
-    desk = new MarkDesk(marking, stack, this::wireAt, stack);
+    walk = new FindingWalk(marking);
+    desk = new MarkDesk(walk, stack, this::wireAt, stack);
     stack.setSize(1100, 300);
     stack.addMouseListener(desk.gesture());
     stack.addMouseMotionListener(desk.gesture());

@@ -73,7 +73,7 @@ class NotebookPageTest {
       throws InterruptedException, InvocationTargetException {
     SwingUtilities.invokeAndWait(
         () -> {
-          page.setSize(420, 260);
+          page.setSize(420, 300);
           layOut(page);
           for (int day = 0; day < 12; day++) {
             String note = "snow on the rim and rime on the shield, brushed off on day " + day;
@@ -84,7 +84,7 @@ class NotebookPageTest {
         });
     SwingUtilities.invokeAndWait(
         () -> {
-          page.setSize(180, 260);
+          page.setSize(180, 300);
           layOut(page);
         });
     SwingUtilities.invokeAndWait(() -> layOut(page));

@@ -178,7 +178,7 @@ class PanelsTest {
     onTheEventThread(
         () -> {
           Desk desk = Desk.with(bucket(), NOWHERE);
-          WhyPanel panel = new WhyPanel(desk.workspace, desk);
+          WhyPanel panel = new WhyPanel(desk.workspace, desk, finding -> {});
           desk.workspace.asked().set(Optional.of(Bucket.span(231, 232)));
           paint(panel);
           assertThat(words(panel)).contains("quality", "good", "w1").contains("none touches it");
@@ -206,7 +206,7 @@ class PanelsTest {
     onTheEventThread(
         () -> {
           Desk desk = Desk.with(bucket(), NOWHERE);
-          WhyPanel panel = new WhyPanel(desk.workspace, desk);
+          WhyPanel panel = new WhyPanel(desk.workspace, desk, finding -> {});
           desk.workspace.asked().set(Optional.of(Bucket.span(231, 232)));
           paint(panel);
           assertThat(all(TabularLabel.class, panel)).isNotEmpty();

@@ -42,6 +42,20 @@ class ExplanationTest {
   }
 
   @Test
+  void aFindingThatTouchesTheTimeOfTheTotalIsNamedWithItsSpanAndReason() {
+    SeasonResult result = bucket().silent(30, 34).result();
+    assertThat(result.findings().open())
+        .anySatisfy(finding -> assertThat(finding.span().overlaps(Bucket.span(31, 32))).isTrue());
+    assertThat(lines(hour(result, 31), "findings"))
+        .isNotEmpty()
+        .allSatisfy(
+            line ->
+                assertThat(((Line.OfFinding) line).finding().span().overlaps(Bucket.span(31, 32)))
+                    .isTrue());
+    assertThat(lines(hour(result, 10), "findings")).isEmpty();
+  }
+
+  @Test
   void everyWireTellsItsReadings() {
     List<Line> wires = lines(hour(bucket().result(), 21), "wires");
     assertThat(wires)
