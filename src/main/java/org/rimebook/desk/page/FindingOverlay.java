@@ -22,7 +22,11 @@ final class FindingOverlay implements Overlay {
 
   @Override
   public void paint(Graphics2D graphics, StackGeometry geometry) {
-    workspace.findings().get().reviewed().ifPresent(finding -> paint(graphics, geometry, finding.span()));
+    workspace
+        .findings()
+        .get()
+        .reviewed()
+        .ifPresent(finding -> paint(graphics, geometry, finding.span()));
   }
 
   /** What is selected is shaded already. */

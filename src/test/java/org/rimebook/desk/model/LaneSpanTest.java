@@ -8,9 +8,9 @@ import static org.rimebook.fixture.Bucket.span;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.rimebook.fixture.KeptSeason;
 import org.rimebook.findings.Finding;
 import org.rimebook.findings.FindingKind;
+import org.rimebook.fixture.KeptSeason;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 

@@ -124,7 +124,10 @@ class FindingCardTest {
     find(gap(1, 2, 0.9));
     JList<?> list = inside(scene.desk.page(), JList.class).findFirst().orElseThrow();
     assertThat(rows(list)).hasSize(3).hasAtLeastOneElementOfType(NotebookRow.Line.class);
-    inside(scene.desk.page(), JComboBox.class).findFirst().orElseThrow().setSelectedItem("Findings");
+    inside(scene.desk.page(), JComboBox.class)
+        .findFirst()
+        .orElseThrow()
+        .setSelectedItem("Findings");
     assertThat(rows(list)).hasSize(2).last().isInstanceOf(NotebookRow.Found.class);
     list.setSelectedIndex(1);
     assertThat(scene.walk.left().reviewed()).contains(gap(1, 2, 0.9));
