@@ -85,6 +85,16 @@ final class Rows {
     return stampsMs[row];
   }
 
+  /** A copy of all stamps [ms since epoch]. */
+  long[] stampsMs() {
+    return Arrays.copyOf(stampsMs, size);
+  }
+
+  /** A copy of the lines of all rows. */
+  int[] lines() {
+    return Arrays.copyOf(lines, size);
+  }
+
   int line(int row) {
     return lines[row];
   }

@@ -38,7 +38,9 @@ final class StartBenchmark {
     new Timer(LOOK_EVERY_MS, event -> look()).start();
   }
 
-  /** Looks through the window once, then only at the strips: looking must take no time of its own. */
+  /**
+   * Looks through the window once, then only at the strips: looking must take no time of its own.
+   */
   private static void look() {
     for (Frame frame : Frame.getFrames()) {
       stack = stack == null ? within(frame) : stack;
