@@ -1,5 +1,8 @@
 package org.rimebook;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import org.rimebook.command.PlainOpen;
 import org.rimebook.command.RimebookCommand;
 import org.rimebook.desk.Desk;
 
@@ -10,6 +13,10 @@ public final class Rimebook {
 
   /** Runs one command and ends with its exit code. */
   public static void main(String[] arguments) {
+    Optional<Path> season = PlainOpen.season(arguments);
+    if (season.isPresent() && Desk.open(season)) {
+      return;
+    }
     int code = RimebookCommand.commandLine(Desk::open).execute(arguments);
     if (code != 0) {
       System.exit(code);

@@ -20,10 +20,10 @@ public final class Desk {
    * @return false when there is no screen
    */
   public static boolean open(Optional<Path> season) {
+    Optional<ReadAhead> ahead = season.map(ReadAhead::of);
     if (GraphicsEnvironment.isHeadless()) {
       return false;
     }
-    Optional<ReadAhead> ahead = season.map(ReadAhead::of);
     CountDownLatch closed = new CountDownLatch(1);
     try {
       SwingUtilities.invokeAndWait(() -> MainWindow.show(season, ahead, closed::countDown));

@@ -13,11 +13,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
 import org.rimebook.desk.look.Icons;
@@ -40,10 +38,8 @@ final class MainWindow {
 
   private static final String START = "start";
   private static final String SEASON = "season";
-  private static final int LOOK_MS = 20;
   private static final int LEAST_WIDTH = 720;
   private static final int LEAST_HEIGHT = 480;
-  private static final int LOOKS = 250;
 
   private final Workspace workspace = new Workspace();
   private final ExecutorService writing = Executors.newSingleThreadExecutor(MainWindow::quiet);
@@ -55,6 +51,7 @@ final class MainWindow {
   private final JFrame frame;
   private final StartScreen start;
   private final SeasonPane pane;
+  private final FirstPicture picture;
   private boolean complete;
 
   private MainWindow() {
@@ -67,6 +64,8 @@ final class MainWindow {
     frame = new JFrame("Rimebook");
     start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
     pane = new SeasonPane(workspace, keeper, tasks, views);
+    picture = new FirstPicture(pane.stack()::isDrawn);
+    keeper.computeAfter(picture::then);
     book.add(start.actions());
     book.add(pane.actions());
     book.add(appearance.actions());
@@ -92,9 +91,13 @@ final class MainWindow {
     window.frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
     window.frame.addWindowListener(window.leaving(closed));
     window.place();
-    season.ifPresent(window.start::open);
+    season.ifPresentOrElse(window.start::open, window.start::goHome);
     window.frame.setVisible(true);
-    window.completeSoon(season.isPresent());
+    if (season.isPresent()) {
+      window.picture.then(window::complete);
+    } else {
+      SwingUtilities.invokeLater(window::complete);
+    }
     return window;
   }
 
@@ -139,21 +142,7 @@ final class MainWindow {
             .done());
   }
 
-  /** Makes the rest of the window once the first picture is there, or none is on its way. */
-  private void completeSoon(boolean opening) {
-    AtomicInteger looks = new AtomicInteger();
-    Timer look = new Timer(LOOK_MS, null);
-    look.addActionListener(
-        event -> {
-          boolean late = looks.incrementAndGet() > LOOKS;
-          if (!opening || late || pane.stack().isDrawn()) {
-            look.stop();
-            complete();
-          }
-        });
-    look.start();
-  }
-
+  /** Makes what the first picture of the window can do without. */
   private void complete() {
     book.add(pane.complete(keeper, tasks));
     book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());

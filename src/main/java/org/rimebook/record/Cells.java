@@ -26,11 +26,11 @@ final class Cells {
   }
 
   static boolean hasDecimalComma(String cell) {
-    return COMMA.matcher(cell).matches();
+    return cell.indexOf(',') >= 0 && COMMA.matcher(cell).matches();
   }
 
   static boolean hasDecimalPoint(String cell) {
-    return POINT.matcher(cell).matches();
+    return cell.indexOf('.') >= 0 && POINT.matcher(cell).matches();
   }
 
   /** Whether a cell is a number or stands for one that is missing. */

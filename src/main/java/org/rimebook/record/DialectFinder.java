@@ -42,7 +42,7 @@ final class DialectFinder {
   static Optional<Dialect> withOtherDelimiter(
       List<LogicalLine> head, Wanted wanted, RecordLayout layout) {
     DialectFinder stated = new DialectFinder(head, layout.delimiter(), layout.decimal());
-    return stated.byNames(wanted).isPresent()
+    return layout.delimiter().isEmpty() || stated.byNames(wanted).isPresent()
         ? Optional.empty()
         : new DialectFinder(head, Optional.empty(), layout.decimal()).byNames(wanted);
   }
@@ -52,10 +52,10 @@ final class DialectFinder {
     int bestScore = 0;
     int bestLine = -1;
     char bestDelimiter = ',';
+    List<Integer> named = mayName(wanted);
     for (char delimiter : delimiters) {
-      for (int i = 0; i < head.size(); i++) {
-        String text = head.get(i).text();
-        int score = mayName(text, wanted) ? score(Fields.split(text, delimiter), wanted) : 0;
+      for (int i : named) {
+        int score = score(Fields.split(head.get(i).text(), delimiter), wanted);
         if (score > bestScore) {
           bestScore = score;
           bestLine = i;
@@ -66,10 +66,24 @@ final class DialectFinder {
     return bestLine < 0 ? Optional.empty() : Optional.of(dialect(bestDelimiter, bestLine, 0));
   }
 
-  private static boolean mayName(String text, Wanted wanted) {
-    String lower = text.toLowerCase(Locale.ROOT);
-    return Stream.concat(Stream.of(wanted.time()), wanted.values().stream())
-        .anyMatch(name -> lower.contains(name.strip().toLowerCase(Locale.ROOT)));
+  /** The lines a wanted name stands in, whatever delimits it. */
+  private List<Integer> mayName(Wanted wanted) {
+    List<String> names =
+        Stream.concat(Stream.of(wanted.time()), wanted.values().stream())
+            .map(name -> name.strip().toLowerCase(Locale.ROOT))
+            .toList();
+    List<Integer> lines = new ArrayList<>();
+    for (int i = 0; i < head.size(); i++) {
+      String lower = head.get(i).text().toLowerCase(Locale.ROOT);
+      boolean named = false;
+      for (String name : names) {
+        named = named || lower.contains(name);
+      }
+      if (named) {
+        lines.add(i);
+      }
+    }
+    return lines;
   }
 
   private static int score(List<String> names, Wanted wanted) {

@@ -28,6 +28,20 @@ record FileReading(
     String dialect,
     List<Problem> notes) {
 
+  /** The same where other rows stand before its own. */
+  FileReading after(int rowsBefore) {
+    return new FileReading(
+        file,
+        firstRow + rowsBefore,
+        endRow + rowsBefore,
+        lines,
+        ledger,
+        joinedLines,
+        unreadable,
+        dialect,
+        notes);
+  }
+
   /** Sets a row of the file aside after all. */
   void setAside(Rows rows, int row, LineReason reason, String detail) {
     long line = rows.line(row);

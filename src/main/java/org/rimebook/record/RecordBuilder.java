@@ -1,6 +1,7 @@
 package org.rimebook.record;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -30,13 +31,13 @@ final class RecordBuilder {
   }
 
   SeasonRecord build(int[] order, String sha256) {
-    long[] stampsMs = new long[order.length];
-    int[] files = new int[order.length];
-    int[] lines = new int[order.length];
-    for (int i = 0; i < order.length; i++) {
-      stampsMs[i] = rows.stampMs(order[i]);
-      files[i] = Joiner.fileOf(readings, order[i]);
-      lines[i] = rows.line(order[i]);
+    long[] stampsMs = rows.stampsMs();
+    int[] lines = rows.lines();
+    int[] files = files();
+    if (!asRead(order)) {
+      stampsMs = Arrays.stream(order).mapToLong(rows::stampMs).toArray();
+      lines = Arrays.stream(order).map(rows::line).toArray();
+      files = Arrays.stream(order).map(row -> Joiner.fileOf(readings, row)).toArray();
     }
     boolean startStamps = sheet.layout().timeIs() == RecordLayout.TimeIs.START;
     List<SamplingRun> sampling = SamplingFinder.find(stampsMs, startStamps);
@@ -56,6 +57,20 @@ final class RecordBuilder {
     return new SeasonRecord(stampsMs, frequencies, channels, sampling, provenance);
   }
 
+  /** Whether the record is of all rows, in the order they were read in. */
+  private boolean asRead(int[] order) {
+    return rows.inOrder() && order.length == rows.size();
+  }
+
+  /** The file of each row. */
+  private int[] files() {
+    int[] files = new int[rows.size()];
+    for (int file = 0; file < readings.size(); file++) {
+      Arrays.fill(files, readings.get(file).firstRow(), readings.get(file).endRow(), file);
+    }
+    return files;
+  }
+
   /** Moves stamps to the ends of their intervals, none beyond the start of the next. */
   private static void toEnds(long[] stampsMs, List<SamplingRun> sampling) {
     for (SamplingRun run : sampling) {
@@ -71,7 +86,7 @@ final class RecordBuilder {
   private Column column(int[] order, String name, Optional<Unit> unit) {
     int source = wanted.values().indexOf(name);
     boolean inside = unit.isEmpty() || unit.get().symbol().equals(unit.get().insideSymbol());
-    if (inside && order.length == rows.size() && rows.inOrder()) {
+    if (inside && asRead(order)) {
       return rows.column(source);
     }
     double[] values = new double[order.length];
@@ -83,26 +98,22 @@ final class RecordBuilder {
   }
 
   private List<FileAccount> accounts(int[] order) {
-    long[] missing = new long[readings.size()];
-    long[] used = new long[readings.size()];
-    BitSet rowsUsed = new BitSet();
-    int file = 0;
-    for (int row : order) {
-      if (row < readings.get(file).firstRow() || row >= readings.get(file).endRow()) {
-        file = Joiner.fileOf(readings, row);
-      }
-      missing[file] += rows.missingFields(row);
-      used[file]++;
-      rowsUsed.set(row);
+    BitSet used = new BitSet(rows.size());
+    if (asRead(order)) {
+      used.set(0, rows.size());
+    } else {
+      Arrays.stream(order).forEach(used::set);
     }
-    List<FileAccount> accounts = new ArrayList<>();
-    for (int i = 0; i < readings.size(); i++) {
-      accounts.add(account(readings.get(i), rowsUsed, used[i], missing[i]));
-    }
-    return accounts;
+    return readings.stream().map(file -> account(file, used)).toList();
   }
 
-  private FileAccount account(FileReading file, BitSet rowsUsed, long used, long missing) {
+  private FileAccount account(FileReading file, BitSet rowsUsed) {
+    BitSet ofFile = rowsUsed.get(file.firstRow(), file.endRow());
+    long used = ofFile.cardinality();
+    long missing = 0;
+    for (int row = file.firstRow(); row < file.endRow(); row++) {
+      missing += rowsUsed.get(row) ? rows.missingFields(row) : 0;
+    }
     BitSet lines = new BitSet();
     if (!file.joinedLines().isEmpty() || !file.unreadable().isEmpty()) {
       int row = rowsUsed.nextSetBit(file.firstRow());

@@ -8,6 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rimebook.station.InputException;
@@ -60,18 +63,21 @@ public final class RecordReader {
     }
     Map<RecordFile, FilePlan> plans = RecordPlanner.plan(wanted, sheet.layout(), heads);
     RecordDigest digest = RecordDigest.start(files, progress);
-    Rows rows = new Rows(wanted.values().size(), expectedRows(heads));
-    LoggerFileReader reader = new LoggerFileReader(sheet, wanted, rows, progress);
-    List<FileReading> readings = new ArrayList<>();
+    List<FutureTask<FilePart>> parts = new ArrayList<>();
+    SharedProgress shared = new SharedProgress(progress, files.size());
     for (RecordFile file : files) {
-      List<LogicalLine> head = heads.get(file);
-      FilePlan plan = plans.get(file);
-      FileReading reading = plan == null ? reader.readNone(file, head) : reader.read(plan, head);
-      if (plan != null) {
-        refuseUnknownTimes(reading, plan);
-      }
-      readings.add(reading);
+      Progress ofFile = shared.part(parts.size());
+      parts.add(new FutureTask<>(() -> read(file, heads.get(file), plans.get(file), ofFile)));
     }
+    parts.parallelStream().forEach(FutureTask::run);
+    Rows rows = new Rows(wanted.values().size(), rows(parts));
+    List<FileReading> readings = new ArrayList<>();
+    for (FutureTask<FilePart> task : parts) {
+      FilePart part = made(task);
+      readings.add(part.reading().after(rows.size()));
+      rows.append(part.rows());
+    }
+    parts.clear(); // the files' own rows aren't needed any more
     if (rows.size() == 0) {
       throw nothing(readings);
     }
@@ -81,15 +87,56 @@ public final class RecordReader {
     return new RecordBuilder(sheet, wanted, rows, readings).build(order, sha256);
   }
 
-  /** Rows the files may hold, from their size and the length of their first lines. */
-  private static long expectedRows(Map<RecordFile, List<LogicalLine>> heads) throws IOException {
-    long expected = 0;
-    for (Map.Entry<RecordFile, List<LogicalLine>> file : heads.entrySet()) {
-      List<LogicalLine> head = file.getValue();
-      long characters = head.stream().mapToLong(line -> line.text().length() + 1L).sum();
-      long bytes = Files.size(file.getKey().path());
-      expected += characters == 0 ? 0 : bytes * head.size() / characters + head.size();
+  /** What one file holds, read without regard to the others. */
+  private record FilePart(Rows rows, FileReading reading) {}
+
+  private FilePart read(
+      RecordFile file, List<LogicalLine> head, FilePlan plan, Progress progressOfFile)
+      throws InputException, IOException {
+    Rows rows = new Rows(wanted.values().size(), expectedRows(file, head));
+    LoggerFileReader reader = new LoggerFileReader(sheet, wanted, rows, progressOfFile);
+    if (plan == null) {
+      return new FilePart(rows, reader.readNone(file, head));
     }
+    FileReading reading = reader.read(plan, head);
+    refuseUnknownTimes(reading, plan);
+    return new FilePart(rows, reading);
+  }
+
+  private static long rows(List<FutureTask<FilePart>> parts) throws InputException, IOException {
+    long rows = 0;
+    for (FutureTask<FilePart> part : parts) {
+      rows += made(part).rows().size();
+    }
+    return rows;
+  }
+
+  /** What a task that has run made, or what was in its way. */
+  private static FilePart made(FutureTask<FilePart> task) throws InputException, IOException {
+    try {
+      return task.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof InputException input) {
+        throw input;
+      }
+      if (e.getCause() instanceof IOException unread) {
+        throw unread;
+      }
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+
+  /** Rows a file may hold, from its size and the length of its first lines. */
+  private static long expectedRows(RecordFile file, List<LogicalLine> head) throws IOException {
+    long characters = head.stream().mapToLong(line -> line.text().length() + 1L).sum();
+    long bytes = Files.size(file.path());
+    long expected = characters == 0 ? 0 : bytes * head.size() / characters + head.size();
     return expected + expected / EXPECTED_MARGIN;
   }
 

@@ -57,8 +57,35 @@ final class Rows {
     size++;
   }
 
+  /** Adds all rows of another file; copied. */
+  void append(Rows more) {
+    if (more.size == 0) {
+      return;
+    }
+    if (size + more.size > stampsMs.length) {
+      resize(Math.addExact(size, more.size));
+    }
+    inOrder &= more.inOrder;
+    longestStepMs = Math.max(longestStepMs, more.longestStepMs);
+    if (size > 0) {
+      long step = more.stampsMs[0] - stampsMs[size - 1];
+      inOrder &= step > 0;
+      longestStepMs = Math.max(longestStepMs, step);
+    }
+    System.arraycopy(more.stampsMs, 0, stampsMs, size, more.size);
+    System.arraycopy(more.lines, 0, lines, size, more.size);
+    System.arraycopy(more.missing, 0, missing, size, more.size);
+    for (int column = 0; column < values.length; column++) {
+      System.arraycopy(more.values[column], 0, values[column], size, more.size);
+    }
+    size += more.size;
+  }
+
   private void grow() {
-    int capacity = Math.toIntExact(Math.min(size * 2L, Integer.MAX_VALUE - 8L));
+    resize(Math.toIntExact(Math.min(size * 2L, Integer.MAX_VALUE - 8L)));
+  }
+
+  private void resize(int capacity) {
     stampsMs = Arrays.copyOf(stampsMs, capacity);
     lines = Arrays.copyOf(lines, capacity);
     missing = Arrays.copyOf(missing, capacity);
@@ -83,6 +110,16 @@ final class Rows {
 
   long stampMs(int row) {
     return stampsMs[row];
+  }
+
+  /** A copy of all stamps [ms since epoch]. */
+  long[] stampsMs() {
+    return Arrays.copyOf(stampsMs, size);
+  }
+
+  /** A copy of the lines of all rows. */
+  int[] lines() {
+    return Arrays.copyOf(lines, size);
   }
 
   int line(int row) {

@@ -27,6 +27,7 @@ public final class SeasonKeeper {
   private final Tasks tasks;
   private final StepWriter steps;
   private final AtomicReference<ReadAhead> ahead = new AtomicReference<>();
+  private Consumer<Runnable> first = Runnable::run;
   private boolean foreseeing;
   private boolean again;
   private List<Entry> settled = List.of();
@@ -86,6 +87,16 @@ public final class SeasonKeeper {
         : SeasonStages.open(folder, progress);
   }
 
+  /**
+   * Puts the first computing of each season off that is opened.
+   *
+   * @param ready given what computes; to run it on the event thread when nothing more urgent is
+   *     left to do
+   */
+  public void computeAfter(Consumer<Runnable> ready) {
+    first = ready;
+  }
+
   /** Closes the season; all entries are on disk as they are. */
   public void close() {
     clear();
@@ -105,7 +116,13 @@ public final class SeasonKeeper {
     clear();
     workspace.view().reset(opened.whole());
     workspace.opened().set(Optional.of(opened));
-    settle();
+    first.accept(
+        () -> {
+          // Meanwhile another season may be open, or an entry written and its totals under way.
+          if (workspace.opened().get().equals(Optional.of(opened))) {
+            settle();
+          }
+        });
   }
 
   private void clear() {

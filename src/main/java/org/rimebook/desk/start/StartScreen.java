@@ -47,14 +47,16 @@ public final class StartScreen extends JPanel {
   private final Choosers choosers = new Choosers(this);
   private final DeskAction open;
   private final DeskAction begin;
-  private final StartPage start;
   private final OpeningPanel opening;
-  private final FaultPanel fault;
+  private Optional<StartPage> start = Optional.empty();
+  private Optional<FaultPanel> fault = Optional.empty();
   private Optional<NewSeasonPage> form = Optional.empty();
   private Path samples = SampleSeason.home();
   private Card card = Card.START;
 
   /**
+   * Nothing is shown yet; {@link #goHome} or {@link #open} begins.
+   *
    * @param workspace tells when a season is open
    * @param keeper opens seasons
    * @param tasks runs what takes long
@@ -81,14 +83,30 @@ public final class StartScreen extends JPanel {
             .key("control N")
             .mnemonic('N')
             .done();
-    start = new StartPage(asking(), List.of(open, begin));
     opening = new OpeningPanel(tasks, this::cancel);
-    fault = new FaultPanel(this::chooseSeason, this::leave);
-    add(start, Card.START.name());
     add(opening, Card.OPENING.name());
-    add(fault, Card.FAULT.name());
-    start.samplesIn(samples);
-    workspace.opened().follow(opened -> turn(opened.isPresent()));
+    workspace.opened().watch(opened -> turn(opened.isPresent()));
+  }
+
+  /** The page, made when it is first to be seen. */
+  private StartPage start() {
+    if (start.isEmpty()) {
+      StartPage page = new StartPage(asking(), List.of(open, begin));
+      page.samplesIn(samples);
+      add(page, Card.START.name());
+      start = Optional.of(page);
+    }
+    return start.get();
+  }
+
+  /** The panel, made when it is first to be seen. */
+  private FaultPanel fault() {
+    if (fault.isEmpty()) {
+      FaultPanel panel = new FaultPanel(this::chooseSeason, this::leave);
+      add(panel, Card.FAULT.name());
+      fault = Optional.of(panel);
+    }
+    return fault.get();
   }
 
   private StartPage.Asking asking() {
@@ -215,7 +233,7 @@ public final class StartScreen extends JPanel {
   }
 
   private void blame(String what, Throwable why, Runnable again) {
-    fault.show(what, why, again);
+    fault().show(what, why, again);
     show(Card.FAULT);
   }
 
@@ -237,10 +255,11 @@ public final class StartScreen extends JPanel {
     }
   }
 
-  private void goHome() {
+  /** Shows the start page. */
+  public void goHome() {
     form.ifPresent(this::remove);
     form = Optional.empty();
-    start.offerBack(workspace.opened().get().isPresent());
+    start().offerBack(workspace.opened().get().isPresent());
     show(Card.START);
     look();
   }
@@ -260,7 +279,7 @@ public final class StartScreen extends JPanel {
     look(
         "Looking for recent seasons",
         () -> RecentList.look(memory.recent(), clock.instant()),
-        start::show);
+        list -> start().show(list));
   }
 
   private void show(Card wanted) {
@@ -268,9 +287,9 @@ public final class StartScreen extends JPanel {
     cards.show(this, wanted.name());
     front.set(true);
     switch (wanted) {
-      case START -> start.focus();
+      case START -> start().focus();
       case OPENING -> opening.focus();
-      case FAULT -> fault.focus();
+      case FAULT -> fault().focus();
       default -> form.ifPresent(NewSeasonPage::focus);
     }
   }
@@ -285,6 +304,6 @@ public final class StartScreen extends JPanel {
 
   private void chooseSamples() {
     samples = choosers.folderFor(samples);
-    start.samplesIn(samples);
+    start().samplesIn(samples);
   }
 }

@@ -207,6 +207,7 @@ public final class StripStack extends JComponent implements StackGeometry {
   }
 
   private void renewed() {
+    drawn = drawn && !strips.shown().isEmpty();
     changed();
     contentListeners.forEach(Runnable::run);
   }
