@@ -1,7 +1,6 @@
 package org.rimebook.depth;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
@@ -22,7 +21,7 @@ final class UsableRows {
   private final WireDepths depths;
   private final List<ConvertedWire> wires;
   private final Sampling sampling;
-  private final BitSet visitEnds = new BitSet();
+  private int[] visitEnds = {};
   private int[] row;
   private int[] wireMask;
   private int[] segment;
@@ -45,12 +44,13 @@ final class UsableRows {
       ConvertedWires converted, WireDepths depths, Notebook notebook, RowRange range) {
     UsableRows rows = new UsableRows(converted, depths, range);
     SeasonRecord record = converted.record();
-    List<Entry> entries = notebook.inForce();
-    for (Entry entry : entries) {
-      if (entry instanceof Entry.ServiceVisit visit) {
-        rows.visitEnds.set(record.firstRowAtOrAfter(visit.interval().toMs()));
-      }
-    }
+    rows.visitEnds =
+        notebook.inForce().stream()
+            .filter(Entry.ServiceVisit.class::isInstance)
+            .map(Entry.ServiceVisit.class::cast)
+            .mapToInt(visit -> record.firstRowAtOrAfter(visit.interval().toMs()))
+            .sorted()
+            .toArray();
     rows.cut(range.fromRow());
     return rows;
   }
@@ -109,8 +109,9 @@ final class UsableRows {
   }
 
   private boolean visitBetween(int last, int next) {
-    int visit = visitEnds.nextSetBit(last + 1);
-    return visit >= 0 && visit <= next;
+    int found = Arrays.binarySearch(visitEnds, last + 1);
+    int visit = found >= 0 ? found : -found - 1;
+    return visit < visitEnds.length && visitEnds[visit] <= next;
   }
 
   private boolean share(int one, int other) {
