@@ -91,13 +91,13 @@ public final class SeasonResult {
         WireCombiner.combine(
             depths.converted(), depths.depths(), season.notebook(), progress.part(0, 0.1));
     Scene scene = Scene.of(depths.converted(), season.notebook(), depths.depths(), level);
-    Findings findings = Findings.in(scene, progress.part(0.1, 0.3));
+    Looking looking = Looking.at(scene, progress);
     List<Ruling> rulings = Rulings.of(season.notebook());
     LevelEvidence evidence =
         new LevelEvidence(season.record(), season.sheet(), depths.depths(), level, rulings);
-    Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.3, 1));
-    return new SeasonResult(
-        depths, new Ruled(level, rulings), estimate, new Doubtful(findings, Optional.empty()));
+    Estimate estimate = CatchEstimator.estimate(evidence, progress.part(0.1, 1));
+    Doubtful doubtful = new Doubtful(looking.findings(), Optional.empty());
+    return new SeasonResult(depths, new Ruled(level, rulings), estimate, doubtful);
   }
 
   /**

@@ -166,8 +166,8 @@ final class FindingCard extends JPanel {
 
   private static String evidence(Finding finding) {
     return finding.doubted().isPresent()
-        ? " evidence; totals are suspect until it's decided"
-        : " evidence; totals stand as they are";
+        ? " evidence; totals are suspect"
+        : " evidence; totals stand";
   }
 
   private void tellEffect() {

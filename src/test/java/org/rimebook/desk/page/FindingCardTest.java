@@ -88,7 +88,7 @@ class FindingCardTest {
             "Finding 1 of 2",
             "No readings",
             "10 Jan 00:00 to 01:00 (1 h), wire north",
-            "strong evidence; totals are suspect until it's decided",
+            "strong evidence; totals are suspect",
             "silent from 0.0",
             "Proposed: remark",
             "why?");
