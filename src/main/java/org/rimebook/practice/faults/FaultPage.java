@@ -29,8 +29,11 @@ public final class FaultPage {
           "## How well they are found",
           "",
           "Over all winters. A finding belongs to a fault when it is of its kind, names one of its",
-          "wires and covers at least 0.3 of it, or lies within half an hour of it. Faults too small",
-          "to matter needn't be found, but aren't wrong when they are.",
+          "wires and covers at least 0.3 of it, or lies within half an hour of it. Doubtful ones belong",
+          "only to what needn't be found: faults too small to matter, what goes with a fault, and what",
+          "nobody could tell from one by the record, as ten millimetres that fall in half an hour at",
+          "-7 °C, which the storms of these winters know and snow sliding in looks like. They count",
+          "neither for nor against precision.",
           "");
 
   private FaultPage() {}

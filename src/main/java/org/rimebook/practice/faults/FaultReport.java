@@ -26,7 +26,15 @@ public final class FaultReport {
   public List<String> byCheck() {
     Table table =
         new Table(
-            "check", "faults", "found", "recall", "findings", "right", "precision", "wrong in");
+            "check",
+            "faults",
+            "found",
+            "recall",
+            "right",
+            "doubtful",
+            "wrong",
+            "precision",
+            "wrong in");
     for (FindingKind kind : FindingKind.values()) {
       Tally tally = scores.stream().map(s -> s.tallies().get(kind)).reduce(Tally.NONE, Tally::plus);
       if (tally.due() + tally.raised() > 0) {
@@ -35,8 +43,9 @@ public final class FaultReport {
             "" + tally.due(),
             "" + tally.found(),
             number(tally.recall(), 2),
-            "" + tally.raised(),
             "" + tally.right(),
+            "" + tally.doubtful(),
+            "" + tally.wrong(),
             number(tally.precision(), 2),
             wrongIn(kind));
       }
@@ -46,7 +55,7 @@ public final class FaultReport {
 
   private String wrongIn(FindingKind kind) {
     return scores.stream()
-        .filter(s -> s.tallies().get(kind).raised() > s.tallies().get(kind).right())
+        .filter(s -> s.tallies().get(kind).wrong() > 0)
         .map(s -> s.of().label())
         .distinct()
         .collect(Collectors.joining(", "));

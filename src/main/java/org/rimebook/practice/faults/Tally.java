@@ -12,13 +12,15 @@ import org.rimebook.station.Interval;
  *
  * @param due faults that had to be found
  * @param found those of them that were
- * @param raised findings
- * @param right those of them that belong to a fault
+ * @param right findings that belong to one of these
+ * @param doubtful findings that belong only to what needn't be found: too small a fault, or what
+ *     looks like one
+ * @param wrong findings that belong to nothing
  */
-public record Tally(int due, int found, int raised, int right) {
+public record Tally(int due, int found, int right, int doubtful, int wrong) {
 
   /** Nothing to find and nothing found. */
-  public static final Tally NONE = new Tally(0, 0, 0, 0);
+  public static final Tally NONE = new Tally(0, 0, 0, 0, 0);
 
   /** Ends and starts may be off by this much without being wrong [ms]. */
   private static final long MARGIN_MS = 1_800_000;
@@ -33,9 +35,14 @@ public record Tally(int due, int found, int raised, int right) {
     List<Planted> due = faults.stream().filter(Planted::due).toList();
     int found =
         (int) due.stream().filter(p -> raised.stream().anyMatch(f -> belongs(f, p))).count();
-    int right =
-        (int) raised.stream().filter(f -> faults.stream().anyMatch(p -> belongs(f, p))).count();
-    return new Tally(due.size(), found, raised.size(), right);
+    int right = belonging(raised, due);
+    int known = belonging(raised, faults);
+    return new Tally(due.size(), found, right, known - right, raised.size() - known);
+  }
+
+  private static int belonging(List<Finding> findings, List<Planted> faults) {
+    return (int)
+        findings.stream().filter(f -> faults.stream().anyMatch(p -> belongs(f, p))).count();
   }
 
   /** Whether a finding is about a fault: the wires have one in common and the spans belong. */
@@ -54,7 +61,11 @@ public record Tally(int due, int found, int raised, int right) {
 
   Tally plus(Tally other) {
     return new Tally(
-        due + other.due, found + other.found, raised + other.raised, right + other.right);
+        due + other.due,
+        found + other.found,
+        right + other.right,
+        doubtful + other.doubtful,
+        wrong + other.wrong);
   }
 
   /** Share of the faults that were found; NaN when there was none. */
@@ -62,8 +73,13 @@ public record Tally(int due, int found, int raised, int right) {
     return due == 0 ? Double.NaN : (double) found / due;
   }
 
-  /** Share of the findings that belong to a fault; NaN when there was none. */
+  /** Findings. */
+  public int raised() {
+    return right + doubtful + wrong;
+  }
+
+  /** Share of the findings that are right, the doubtful ones left out; NaN when there is none. */
   public double precision() {
-    return raised == 0 ? Double.NaN : (double) right / raised;
+    return right + wrong == 0 ? Double.NaN : (double) right / (right + wrong);
   }
 }
