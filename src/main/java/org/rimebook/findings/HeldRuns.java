@@ -23,6 +23,9 @@ final class HeldRuns {
   /** Readings that may lie elsewhere without ending a run: one struck by a spike; own choice. */
   private static final int MOST_ELSEWHERE = 2;
 
+  /** Shorter runs tell nothing, and a season has a million of them. */
+  private static final int FEWEST = 12;
+
   private final Column frequency;
   private final double step;
   private final List<Held> runs = new ArrayList<>();
@@ -86,11 +89,13 @@ final class HeldRuns {
         }
       }
     }
-    runs.add(new Held(fromRow, end, readings));
+    if (readings >= FEWEST) {
+      runs.add(new Held(fromRow, end, readings));
+    }
     return end;
   }
 
-  /** All runs, in the order of time. */
+  /** All runs of some length, in the order of time. */
   List<Held> runs() {
     return runs;
   }
