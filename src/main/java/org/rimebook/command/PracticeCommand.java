@@ -1,9 +1,6 @@
 package org.rimebook.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -16,10 +13,10 @@ import org.rimebook.practice.bench.Winter;
 import org.rimebook.practice.bench.WinterScore;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 /** Scores the estimator on the bench. */
 @Command(
@@ -34,26 +31,7 @@ import picocli.CommandLine.TypeConversionException;
     footer = {"  rimebook practice --class calm --class windy --seeds 3"})
 final class PracticeCommand implements Callable<Integer> {
 
-  @Option(
-      names = "--seeds",
-      paramLabel = "N",
-      defaultValue = "5",
-      description = "Winters of each class; 5 when not given.")
-  private int seeds;
-
-  @Option(
-      names = "--first-seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Seed of the first of them; 1 when not given.")
-  private long firstSeed;
-
-  @Option(
-      names = "--days",
-      paramLabel = "N",
-      defaultValue = "" + Winter.HALF_A_YEAR,
-      description = "Length of a winter in days; half a year when not given.")
-  private int days;
+  @Mixin private WinterOptions options;
 
   @Option(
       names = "--class",
@@ -73,21 +51,13 @@ final class PracticeCommand implements Callable<Integer> {
       completionCandidates = VariantNames.class)
   private List<Variant> variants = List.of(Variant.PLAIN);
 
-  @Option(
-      names = "--markdown",
-      paramLabel = "FILE",
-      description = "Also write the page about the bench, without run times.")
-  private Path markdown;
-
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws InterruptedException {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    if (seeds < 1 || days < 1) {
-      err.println("rimebook: --seeds and --days take a number of at least 1");
-      err.flush();
+    if (!options.usable(err)) {
       return ExitCode.WRONG_USE;
     }
     List<BenchReport> reports = new ArrayList<>();
@@ -96,15 +66,15 @@ final class PracticeCommand implements Callable<Integer> {
       print(BenchReport.of(variant, scores, true), out);
       reports.add(BenchReport.of(variant, scores, false));
     }
-    return markdown == null ? ExitCode.DONE : write(reports, err);
+    return options.write(spec, command -> BenchPage.of(command, reports));
   }
 
   private List<Winter> winters(Variant variant) {
     List<Winter> winters = new ArrayList<>();
     for (Scenario scenario : scenarios) {
-      for (int i = 0; i < seeds; i++) {
-        winters.add(new Winter(scenario, variant, firstSeed + i, days));
-      }
+      options
+          .seeds()
+          .forEach(seed -> winters.add(new Winter(scenario, variant, seed, options.days())));
     }
     return winters;
   }
@@ -121,32 +91,11 @@ final class PracticeCommand implements Callable<Integer> {
     out.flush();
   }
 
-  private int write(List<BenchReport> reports, PrintWriter err) {
-    String command =
-        "rimebook " + String.join(" ", spec.commandLine().getParseResult().originalArgs());
-    try {
-      Files.writeString(markdown, String.join("\n", BenchPage.of(command, reports)) + "\n");
-      return ExitCode.DONE;
-    } catch (IOException e) {
-      err.println(
-          "rimebook: "
-              + markdown
-              + ": can't be written ("
-              + e.getMessage()
-              + "). Name another file with --markdown");
-      err.flush();
-      return ExitCode.NOT_MADE;
-    }
-  }
-
   /** Reads a class by its name. */
   static final class ScenarioConverter implements ITypeConverter<Scenario> {
     @Override
     public Scenario convert(String text) {
-      return Stream.of(Scenario.values())
-          .filter(s -> s.label().equals(text))
-          .findFirst()
-          .orElseThrow(() -> new TypeConversionException("there is no class '" + text + "'"));
+      return Labels.named(text, Scenario.values(), Scenario::label, "class");
     }
   }
 
@@ -154,10 +103,7 @@ final class PracticeCommand implements Callable<Integer> {
   static final class VariantConverter implements ITypeConverter<Variant> {
     @Override
     public Variant convert(String text) {
-      return Stream.of(Variant.values())
-          .filter(v -> v.label().equals(text))
-          .findFirst()
-          .orElseThrow(() -> new TypeConversionException("there is no variant '" + text + "'"));
+      return Labels.named(text, Variant.values(), Variant::label, "variant");
     }
   }
 
