@@ -18,8 +18,7 @@ public final class Checks {
           new RateCheck(),
           new VisitLitresCheck(),
           new SilentWireCheck(),
-          new StuckWireCheck(),
-          new InterferenceCheck());
+          new StuckWireCheck());
 
   /** Of the station sheet against the wires. */
   static final List<Check> SHEET = List.of(new ExchangedWiresCheck(), new CalibrationDoubtCheck());
@@ -28,6 +27,7 @@ public final class Checks {
   static final List<Check> WIRES =
       List.of(
           new OutOfRangeCheck(),
+          new InterferenceCheck(),
           new DriftingWireCheck(),
           new NoisyWireCheck(),
           new FrictionCheck(),

@@ -25,7 +25,8 @@ final class ClockDriftCheck implements Check {
   public String method() {
     return "Steps of the clock that grow with the time since the one before, all at one rate within"
         + " 30 % and under 5 min a day: times the file has twice (two corrections or more), or"
-        + " holes under an hour (three or more). Own choice. Totals are doubted where the clock"
+        + " holes under an hour before which the supply hadn't sagged (three or more), and none that"
+        + " a step the other way undoes. Own choice. Totals are doubted where the clock"
         + " was off by a quarter of an hour or more.";
   }
 
@@ -40,11 +41,23 @@ final class ClockDriftCheck implements Check {
 
   static List<ClockDrift> in(Scene scene) {
     SeasonRecord record = scene.record();
-    List<ClockSteps.Step> holes =
-        ClockSteps.holes(record, 2, 2 * MINUTE_MS).stream()
-            .filter(hole -> !scene.explained(new Interval(hole.atMs(), hole.resumedMs())))
+    Supply supply = Supply.of(scene);
+    List<ClockSteps.Step> holes = ClockSteps.holes(record, 2, 2 * MINUTE_MS);
+    List<ClockSteps.Step> back =
+        ClockSteps.back(record).stream()
+            .filter(step -> holes.stream().noneMatch(hole -> undoes(hole, step)))
             .toList();
-    return ClockDrift.of(record.stampMs(0), ClockSteps.back(record), holes);
+    List<ClockSteps.Step> forward =
+        holes.stream()
+            .filter(hole -> !scene.explained(new Interval(hole.atMs(), hole.resumedMs())))
+            .filter(hole -> !supply.saggedBefore(hole.atMs()))
+            .toList();
+    return ClockDrift.of(record.stampMs(0), back, forward);
+  }
+
+  /** A clock that was set one way and then as far the other way jumped, and drifts no more. */
+  private static boolean undoes(ClockSteps.Step hole, ClockSteps.Step back) {
+    return Math.abs(hole.byMs() + back.byMs()) <= 2 * MINUTE_MS;
   }
 
   private List<Finding> findings(Scene scene, ClockDrift drift) {

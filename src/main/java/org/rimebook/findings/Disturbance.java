@@ -31,6 +31,10 @@ record Disturbance(
   private static final int SIDE_ROWS = 11;
 
   private static final long SIDE_MS = 5_400_000;
+
+  /** A reading is off by so much [mm]; own choice. */
+  private static final double OFF_MM = 2;
+
   private static final int LEAST_ROWS = 3;
 
   static Disturbance of(CommonSteps steps, SeasonRecord record, int[] events, int[] rows) {
@@ -73,6 +77,26 @@ record Disturbance(
         .filter(Double::isFinite)
         .min()
         .orElse(Double.NaN);
+  }
+
+  /**
+   * Share of the readings that are off in which all wires are off alike, within half of how far
+   * they are; 1 when none is off.
+   */
+  double alike(CommonSteps steps) {
+    int off = 0;
+    int alike = 0;
+    for (int row = firstRow; row < endRow; row++) {
+      double[] moved = wireDepths(steps, row);
+      Arrays.setAll(moved, wire -> moved[wire] - beforeMm[wire]);
+      double[] known = Arrays.stream(moved).filter(Double::isFinite).sorted().toArray();
+      double middle = Math.abs(median(moved));
+      if (known.length > 1 && middle > OFF_MM) {
+        off++;
+        alike += known[known.length - 1] - known[0] <= OFF_MM + middle / 2 ? 1 : 0;
+      }
+    }
+    return off == 0 ? 1 : (double) alike / off;
   }
 
   static double[] wireDepths(CommonSteps steps, int row) {

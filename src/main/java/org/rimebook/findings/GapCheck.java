@@ -8,7 +8,6 @@ import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.record.SeasonRecord;
-import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
 
 /**
@@ -25,10 +24,6 @@ final class GapCheck implements Check {
   /** Levels on each side that the change across the gap is taken from; own choice. */
   private static final int SIDE = 11;
 
-  /** The supply counts as sagging so far below its usual value [V]; own choice. */
-  private static final double SAG_V = 0.5;
-
-  private static final long BEFORE_MS = 3_600_000;
   private static final double DAY_MS = 86_400_000;
 
   @Override
@@ -47,7 +42,7 @@ final class GapCheck implements Check {
   public List<Finding> look(Scene scene) {
     List<Finding> findings = new ArrayList<>();
     SeasonRecord record = scene.record();
-    OptionalDouble usualV = usualSupplyV(scene);
+    Supply supply = Supply.of(scene);
     Steps.longer(
         record,
         LEAST_INTERVALS,
@@ -57,32 +52,29 @@ final class GapCheck implements Check {
           if (!scene.explained(span)
               && !scene.found(FindingKind.UNMARKED_VISIT, span)
               && !ClockSteps.named(scene, record.stampMs(row - 1), record.stampMs(row))) {
-            findings.add(finding(scene, row, span, usualV));
+            findings.add(finding(scene, row, span, supply));
           }
         });
     return findings;
   }
 
-  private Finding finding(Scene scene, int row, Interval span, OptionalDouble usualV) {
+  private Finding finding(Scene scene, int row, Interval span, Supply supply) {
     OptionalDouble riseMm = riseMm(scene.level(), row);
-    OptionalDouble lastV = supplyV(scene, row);
-    boolean sagged =
-        usualV.isPresent()
-            && lastV.isPresent()
-            && lastV.getAsDouble() < usualV.getAsDouble() - SAG_V;
+    long lastMs = scene.record().stampMs(row - 1);
+    boolean sagged = supply.saggedBefore(lastMs);
     String across =
         riseMm.isEmpty()
             ? "The levels before and after don't compare."
             : "The level "
                 + Wording.changed(riseMm.getAsDouble())
                 + " across it; when isn't known.";
-    String supply =
+    String power =
         sagged
             ? Wording.text(
                 " The supply had fallen to %.1f V, %.1f V being usual.",
-                lastV.getAsDouble(), usualV.getAsDouble())
+                supply.beforeV(lastMs), supply.usualV())
             : "";
-    String reason = "No readings for " + Wording.duration(span.lengthMs()) + ". " + across + supply;
+    String reason = "No readings for " + Wording.duration(span.lengthMs()) + ". " + across + power;
     return Finding.harmless(
         kind(),
         Finding.Subject.bucket(span),
@@ -107,26 +99,5 @@ final class GapCheck implements Check {
     double[] values = new double[to - from];
     Arrays.setAll(values, i -> level.levelMm(from + i));
     return Robust.medianInPlace(values, values.length);
-  }
-
-  private static OptionalDouble usualSupplyV(Scene scene) {
-    double[] known =
-        Arrays.stream(scene.blocks().channel(Channel.SUPPLY_VOLTAGE))
-            .filter(Double::isFinite)
-            .toArray();
-    return known.length == 0
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(Robust.medianInPlace(known, known.length));
-  }
-
-  /** Mean supply voltage in the hour before a row [V]. */
-  private static OptionalDouble supplyV(Scene scene, int row) {
-    Blocks blocks = scene.blocks();
-    double[] all = blocks.channel(Channel.SUPPLY_VOLTAGE);
-    int last = blocks.at(scene.record().stampMs(row - 1) - 1);
-    int from = Math.max(0, last - (int) (BEFORE_MS / blocks.lengthMs()));
-    return all.length == 0
-        ? OptionalDouble.empty()
-        : Arrays.stream(all, from, last + 1).filter(Double::isFinite).average();
   }
 }

@@ -3,13 +3,16 @@ package org.rimebook.findings;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.rimebook.findings.DryFall.Day;
+import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 
 /**
  * A leak: the level falls day after day, by night as by day, in the cold as in mild weather, faster
- * than an oil film lets water evaporate. What is lost can't be told from what was caught, so totals
- * inside are least values.
+ * than an oil film lets water evaporate and than the level falls at other times. The rate of the
+ * dry days goes on while it precipitates, so that what was caught is the change of the level and
+ * what leaked in the time.
  */
 final class LeakCheck implements Check {
 
@@ -29,6 +32,14 @@ final class LeakCheck implements Check {
 
   /** Share of the fall by day that there is by night at least; own choice. */
   private static final double BY_NIGHT = 0.7;
+
+  /** It falls so many times as fast as in the other dry days; own choice. */
+  private static final double TIMES_OTHER = 2;
+
+  private static final double LEAST_OTHER_DAYS = 4;
+
+  /** In mild weather other mild days are compared, since water evaporates then [°C]. */
+  private static final double MILD_DEG_C = -1;
 
   private static final int NIGHT_FROM = 20;
   private static final int NIGHT_TO = 5;
@@ -61,14 +72,14 @@ final class LeakCheck implements Check {
               && level.startMs(day.from()) - level.startMs(run.get(run.size() - 1).from())
                   > TOGETHER_MS;
       if (!run.isEmpty() && (!falls || apart)) {
-        add(findings, scene, level, run);
+        leak(scene, level, fall, run).ifPresent(findings::add);
         run = new ArrayList<>();
       }
       if (falls) {
         run.add(day);
       }
     }
-    add(findings, scene, level, run);
+    leak(scene, level, fall, run).ifPresent(findings::add);
     return findings;
   }
 
@@ -87,9 +98,9 @@ final class LeakCheck implements Check {
     return new DryFall(differences, fall.perDay()).sdMmPerDay() / Math.sqrt(2);
   }
 
-  private void add(List<Finding> findings, Scene scene, HourlyLevel level, List<Day> run) {
+  private Optional<Finding> leak(Scene scene, HourlyLevel level, DryFall fall, List<Day> run) {
     if (run.isEmpty()) {
-      return;
+      return Optional.empty();
     }
     int from = run.get(0).from();
     int to = run.get(run.size() - 1).from() + level.stepsPerDay();
@@ -98,27 +109,42 @@ final class LeakCheck implements Check {
     double nightMm = perDayMm(level, from, to, offset, true);
     double dayMm = perDayMm(level, from, to, offset, false);
     boolean alike = nightMm <= BY_NIGHT * dayMm && nightMm <= -LEAST_MM_PER_DAY / 2;
-    if (span.lengthMs() < LEAST_MS || !alike || Marked.inMost(scene, span)) {
-      return;
-    }
     double mm = run.stream().mapToDouble(Day::mm).average().orElseThrow();
+    DryFall.Rate other =
+        fall.without(List.of(span), level).rate(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    boolean faster =
+        other.days() < LEAST_OTHER_DAYS || mm <= TIMES_OTHER * Math.min(0, other.mmPerDay());
+    if (span.lengthMs() < LEAST_MS || !alike || !faster || Marked.inMost(scene, span)) {
+      return Optional.empty();
+    }
     String reason =
         Wording.text(
             "The level fell by %.2f mm a day for %s, by night (%.2f mm a day) as by day (%.2f mm a"
-                + " day), mean air temperature %s. Totals inside are least values.",
+                + " day), mean air temperature %s.",
             -mm,
             Wording.duration(span.lengthMs()),
             -nightMm,
             -dayMm,
             Wording.degC(level.airDegC(from, to)));
-    findings.add(
+    return Optional.of(
         Finding.doubting(
             kind(),
             Finding.Subject.bucket(span),
             reason,
             Math.min(1, 0.6 - 0.2 * mm),
-            Proposals.remark(
-                span, Wording.text("Leaks %.2f mm a day; totals inside are least values.", -mm))));
+            proposal(span, level.changeMm(from, to), mm)));
+  }
+
+  private static Entry proposal(Interval span, double changeMm, double mmPerDay) {
+    double leakedMm = -mmPerDay * span.lengthMs() / DAY_MS;
+    String note =
+        Wording.text(
+            "Leaks %.2f mm a day: %.1f mm in the time, and the level changed by %+.1f mm.",
+            -mmPerDay, leakedMm, changeMm);
+    return Double.isNaN(changeMm)
+        ? Proposals.remark(span, Wording.text("Leaks %.2f mm a day.", -mmPerDay))
+        : Proposals.estimate(
+            span, Math.max(0, changeMm + leakedMm), "level and rate of the leak", note);
   }
 
   /** Mean change in dry hours of the night, or of the day [mm/d]; NaN when there are none. */

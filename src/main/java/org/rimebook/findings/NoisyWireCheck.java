@@ -61,7 +61,10 @@ final class NoisyWireCheck implements Check {
       for (JoinedRuns.Run run :
           JoinedRuns.of(hour -> smooth[hour] > limit, smooth.length, MOST_BETWEEN)) {
         Interval span = noise.span(run.fromRow(), run.toRow());
-        if (run.length() >= LEAST_HOURS && !scene.explained(span)) {
+        if (run.length() >= LEAST_HOURS
+            && !scene.explained(span)
+            && !WireSpans.found(scene, FindingKind.INTERFERENCE, wire, span)
+            && !WireSpans.found(scene, FindingKind.WIRE_OUT_OF_RANGE, wire, span)) {
           findings.add(finding(scene, wire, span, noise.of(wire, run)));
         }
       }

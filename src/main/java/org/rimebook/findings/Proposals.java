@@ -37,6 +37,10 @@ final class Proposals {
     return new Entry.DrySpell(header(note), span);
   }
 
+  static Entry estimate(Interval span, double totalMm, String source, String note) {
+    return new Entry.Estimate(header(note), span, totalMm, source);
+  }
+
   static Entry remark(Interval span, String note) {
     return new Entry.Remark(header(note), Optional.of(span));
   }

@@ -50,7 +50,7 @@ final class SilentWireCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     for (JoinedRuns.Run run : runs(pace, row -> silentAll(depths, row))) {
       Interval span = pace.span(run.fromRow(), run.toRow());
-      if (!scene.explained(span)) {
+      if (!scene.explained(span) && !supplyFailed(scene, span)) {
         findings.add(ofAll(span));
       }
     }
@@ -69,6 +69,11 @@ final class SilentWireCheck implements Check {
     }
     findings.sort(Comparator.comparingLong(finding -> finding.span().fromMs()));
     return findings;
+  }
+
+  /** Readings that go with the supply are a finding about the supply. */
+  private static boolean supplyFailed(Scene scene, Interval span) {
+    return scene.found(FindingKind.LOW_SUPPLY, span);
   }
 
   private static boolean silent(WireDepths depths, int wire, int row) {
@@ -110,7 +115,7 @@ final class SilentWireCheck implements Check {
     int from = new Erratic(scene, pace, wire, run.fromRow()).startBefore(run.fromRow());
     int to = new Erratic(scene, pace, wire, run.toRow()).endAfter(run.toRow());
     Interval span = pace.span(from, to);
-    if (scene.explained(span)) {
+    if (scene.explained(span) || supplyFailed(scene, span)) {
       return Optional.empty();
     }
     String name = scene.wireName(wire);

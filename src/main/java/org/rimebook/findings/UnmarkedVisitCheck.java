@@ -30,6 +30,9 @@ final class UnmarkedVisitCheck implements Check {
   /** A bucket off its wires leaves less than this share of the depth; own choice. */
   private static final double OFF = 0.3;
 
+  /** Share of the readings that are off by which all wires have to be off alike; own choice. */
+  private static final double ALIKE = 0.5;
+
   private static final long LONGEST_SHAKE_MS = 4 * 3_600_000;
   private static final long LONGEST_MS = 7 * 86_400_000L;
   private static final long COARSE_MS = 10 * 60_000;
@@ -65,7 +68,8 @@ final class UnmarkedVisitCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     for (Disturbance what : Disturbances.in(steps, record)) {
       Interval span = what.span(record);
-      boolean told = what.changeMm().isPresent() && span.lengthMs() <= LONGEST_MS;
+      boolean told =
+          what.changeMm().isPresent() && span.lengthMs() <= LONGEST_MS && !struck(steps, what);
       if (told && isVisit(scene, steps, what) && !scene.explained(span)) {
         findings.add(finding(scene, what, span));
       }
@@ -93,6 +97,14 @@ final class UnmarkedVisitCheck implements Check {
     }
     boolean shaken = what.falls() + what.rises() >= LEAST_SHAKES || change > SAME_MM;
     return shaken && byDay && what.span(record).lengthMs() <= LONGEST_SHAKE_MS;
+  }
+
+  /**
+   * Whether readings are struck rather than the bucket: nothing has changed after it, and while it
+   * lasts the wires are off by different amounts, one reading right and the next not.
+   */
+  private static boolean struck(CommonSteps steps, Disturbance what) {
+    return Math.abs(what.changeMm().orElseThrow()) <= SAME_MM && what.alike(steps) < ALIKE;
   }
 
   private static boolean lifted(Disturbance what) {

@@ -32,9 +32,27 @@ class LeakCheckTest {
               assertThat(finding.span().fromMs()).isBetween(ms(220), ms(250));
               assertThat(finding.span().toMs()).isBetween(ms(470), ms(500));
               assertThat(finding.doubted()).contains(finding.span());
-              assertThat(finding.reason()).contains("-12.0 °C", "least values");
-              assertThat(finding.proposal()).isInstanceOf(Entry.Remark.class);
+              assertThat(finding.reason()).contains("-12.0 °C", "by night");
+              assertThat(estimatedMm(finding)).isBetween(0.0, 0.3);
             });
+  }
+
+  @Test
+  void whatWasCaughtIsProposedAsTheChangeOfLevelAndWhatLeaked() {
+    // 6 mm fall from hour 360 to 366, half-way through.
+    Bucket rain =
+        Bucket.every(20, 720)
+            .level(hour -> 300 - leaked(hour, 0.8) + Math.max(0, Math.min(6, hour - 360)))
+            .weather(hour -> -12, 2)
+            .noise(0.05);
+    assertThat(Raised.in(rain, FindingKind.LEAK))
+        .singleElement()
+        .satisfies(finding -> assertThat(estimatedMm(finding)).isBetween(5.6, 6.4));
+  }
+
+  private static double estimatedMm(Finding finding) {
+    assertThat(finding.proposal()).isInstanceOf(Entry.Estimate.class);
+    return ((Entry.Estimate) finding.proposal()).totalMm();
   }
 
   @Test

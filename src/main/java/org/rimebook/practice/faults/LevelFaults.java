@@ -114,12 +114,29 @@ final class LevelFaults {
       Interval visit = new Interval(end, end + HOUR_MS);
       planting.builder().visit(new Visit(visit, true, chargeMm));
       planting.due(FindingKind.UNMARKED_VISIT, visit);
+      runsFullAgain(planting, visit.toMs(), capacityMm - chargeMm);
     }
     double statedMm = Math.rint(capacityMm * planting.draws().between(0.997, 1.003));
     planting.writes(sheet -> Sheets.capacity(sheet, statedMm));
     planting.due(FindingKind.OVERFLOW, nothing);
     planting.may(FindingKind.NEAR_CAPACITY, nothing);
     planting.may(FindingKind.ZERO_RUN, nothing);
+  }
+
+  /** What it can't hold after it was emptied isn't caught either. */
+  private static void runsFullAgain(Planting planting, long sinceMs, double roomMm) {
+    Interval rest = new Interval(sinceMs, planting.span().toMs());
+    long full = rest.fromMs();
+    while (full < rest.toMs()
+        && planting.falling().amountMm(new Interval(rest.fromMs(), full)) < roomMm) {
+      full += MINUTE_MS;
+    }
+    if (full < rest.toMs()) {
+      Interval nothing = new Interval(full, rest.toMs());
+      planting.falling(planting.falling().without(nothing));
+      planting.due(FindingKind.OVERFLOW, nothing);
+      planting.may(FindingKind.NEAR_CAPACITY, rest);
+    }
   }
 
   /** The middle of the next pulse at or after an instant, when it pours. */
