@@ -28,9 +28,9 @@ public final class Checks {
   static final List<Check> WIRES =
       List.of(
           new OutOfRangeCheck(),
+          new FrictionCheck(),
           new DriftingWireCheck(),
           new NoisyWireCheck(),
-          new FrictionCheck(),
           new DailyWaveCheck(),
           new WindPumpingCheck());
 

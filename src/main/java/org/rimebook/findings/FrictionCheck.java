@@ -37,8 +37,9 @@ final class FrictionCheck implements Check {
       return List.of();
     }
     List<Finding> findings = new ArrayList<>();
+    HourlyNoise noise = new HourlyNoise(scene);
     for (int wire = 0; wire < scene.sheet().wires().size(); wire++) {
-      List<Slip> slips = new WireSlips(scene.blocks(), wire).find();
+      List<Slip> slips = new WireSlips(scene.blocks(), noise, wire).find();
       for (List<Slip> group : Slip.groups(slips, WIRE_NEAR_MS)) {
         if (group.size() >= LEAST_SLIPS) {
           findings.add(wire(scene, wire, group));

@@ -13,7 +13,7 @@ final class LevelSteps {
   private static final double STEP_SD = 6;
 
   /** Blocks of standstill on each side, and how still; own choice. */
-  private static final int STILL = 2;
+  private static final int STILL = 1;
 
   private static final double STILL_SHARE = 0.2;
 

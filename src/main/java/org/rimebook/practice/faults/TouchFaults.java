@@ -55,6 +55,7 @@ final class TouchFaults {
         planting.builder().depth(sticking);
         boolean clear = sticking.slips(CLEAR_SLIP_MM).size() >= CLEAR_SLIPS;
         write(planting, sticking.slips(0), clear, planting.wire(wire));
+        planting.may(FindingKind.DRIFTING_WIRE, span, planting.wire(wire));
         wire = (wire + 1) % planting.sheet().wires().size();
         done++;
       }
