@@ -17,6 +17,9 @@ final class HourlyNoise {
   /** Share of normal values more than a standard deviation below their mean. */
   private static final double ONE_SD = 0.159;
 
+  private static final double OF_MEDIAN = 1.25;
+  private static final double MOST_INDEPENDENT = 10;
+
   private static final long HOUR_MS = 3_600_000;
   private static final long LONGEST_APART_MS = 600_000;
 
@@ -68,14 +71,12 @@ final class HourlyNoise {
     return dense ? fromBlocks(wire, hour) : fromReadings(wire, hour);
   }
 
-  /** From differences about their median, in which steady rain cancels. */
   private double fromReadings(int wire, int hour) {
     double[] steps = steps(wire, hour);
     if (steps.length < LEAST_DIFFERENCES) {
       return Double.NaN;
     }
-    double steady = Robust.medianInPlace(steps.clone(), steps.length);
-    Arrays.setAll(steps, i -> Math.abs(steps[i] - steady));
+    Arrays.setAll(steps, i -> Math.abs(steps[i]));
     return Robust.sdFromMagnitudesInPlace(steps, steps.length) / Math.sqrt(2);
   }
 
@@ -158,6 +159,18 @@ final class HourlyNoise {
             .sorted()
             .toArray();
     return steps.length == 0 ? Double.NaN : -steps[(int) (ONE_SD * steps.length)] / Math.sqrt(2);
+  }
+
+  /**
+   * Usual change of a wire's median from one block to the next by what its readings scatter by in
+   * the hour [mm]; NaN when that isn't known. A median of independent readings is 1.25 times as
+   * noisy as their mean; readings nearer than a minute aren't independent (own choice).
+   */
+  double changeMm(int wire, int block) {
+    int used = blocks.used(wire, block);
+    double independent = Math.max(1, Math.min(MOST_INDEPENDENT, used));
+    double median = used > 2 ? OF_MEDIAN : 1;
+    return median * mm[wire][hourOf(block)] * Math.sqrt(2 / independent);
   }
 
   /** Noise of a wire's reading in an hour [mm]; NaN when it isn't known. */

@@ -19,12 +19,6 @@ final class WireSlips {
   /** A rain-free day is among so much time on each side [ms]; own choice. */
   private static final long QUIET_MS = 24 * 3_600_000L;
 
-  /** Noise of a median of independent readings against that of their mean. */
-  private static final double OF_MEDIAN = 1.25;
-
-  /** Readings nearer than a minute aren't independent; own choice. */
-  private static final double MOST_INDEPENDENT = 10;
-
   /** How much of the step the wire had lost, and the others gained, before; own choice. */
   private static final double LOST_SHARE = 0.6;
 
@@ -33,6 +27,9 @@ final class WireSlips {
 
   /** It stands still within this share of the step; own choice. */
   private static final double STILL_SHARE = 0.3;
+
+  /** It is left behind once it has lost this share; own choice. */
+  private static final double SEEN_SHARE = 0.15;
 
   /** It is looked back this far [ms]; own choice. */
   private static final long BACK_MS = 48 * 3_600_000L;
@@ -91,11 +88,9 @@ final class WireSlips {
   private double noiseMm(int block) {
     double variance = 0;
     for (int each = 0; each < blocks.wires(); each++) {
-      int used = blocks.used(each, block);
-      double mm = (used > 2 ? OF_MEDIAN : 1) * noise.mm(each, noise.hourOf(block));
-      double independent = Math.max(1, Math.min(MOST_INDEPENDENT, used));
-      double weight = each == wire ? 1 : 1.0 / (blocks.wires() - 1);
-      variance += 2 * weight * weight * mm * mm / independent;
+      double share = each == wire ? 1 : 1.0 / (blocks.wires() - 1);
+      double mm = share * noise.changeMm(each, block);
+      variance += mm * mm;
     }
     return Double.isNaN(variance)
         ? usualMm(block, NOISE_MS)
@@ -130,6 +125,15 @@ final class WireSlips {
         lostMm >= LOST_SHARE * stepMm
             && gainedMm >= LOST_SHARE * stepMm
             && fastestMm <= GRADUAL_SHARE * stepMm;
-    return stuck ? from : -1;
+    return stuck ? leftBehind(from, last, SEEN_SHARE * stepMm) : -1;
+  }
+
+  /** The last block before the wire is behind by more than an amount. */
+  private int leftBehind(int from, int last, double mm) {
+    int block = from;
+    while (block < last && behindMm(block + 1) - behindMm(from) < mm) {
+      block++;
+    }
+    return block;
   }
 }

@@ -94,11 +94,7 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     evaporates(planting);
     fills(planting, chargeMm);
     poursInTheCold(planting);
-    planting.noise(hung.noise()::atMm);
-    pumps(planting);
-    if (hung.sunMm() >= SEEN_SUN_MM) {
-      planting.may(FindingKind.DAILY_WAVE, planting.span());
-    }
+    moves(planting, hung);
     mishaps.add(scenario.setting().mishaps());
     planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
@@ -177,6 +173,15 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
       if (cold && planting.falling().amountMm(poured) >= TOO_MUCH_MM) {
         planting.may(FindingKind.CAPPING, poured);
       }
+    }
+  }
+
+  /** Wind and sun may move wires enough to be told of. */
+  private static void moves(Planting planting, Hung hung) {
+    planting.noise(hung.noise()::atMm);
+    pumps(planting);
+    if (hung.sunMm() >= SEEN_SUN_MM) {
+      planting.may(FindingKind.DAILY_WAVE, planting.span());
     }
   }
 

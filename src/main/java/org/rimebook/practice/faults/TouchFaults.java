@@ -172,7 +172,7 @@ final class TouchFaults {
     double[] cosine = new double[wires];
     for (int i = 0; i < count; i++) {
       int own = (wire + i) % wires;
-      double mm = draws.spread(0.2, 0.8);
+      double mm = draws.between(0.2, 0.8);
       double riseHour = draws.between(7, 11);
       planting.builder().depth(new MovedWires.InSun(own, mm / clear, riseHour));
       sine[own] = mm * StrictMath.sin(2 * StrictMath.PI * riseHour / 24);
