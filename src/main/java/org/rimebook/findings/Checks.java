@@ -28,9 +28,9 @@ public final class Checks {
       List.of(
           new OutOfRangeCheck(),
           new InterferenceCheck(),
+          new FrictionCheck(),
           new DriftingWireCheck(),
           new NoisyWireCheck(),
-          new FrictionCheck(),
           new DailyWaveCheck(),
           new WindPumpingCheck());
 

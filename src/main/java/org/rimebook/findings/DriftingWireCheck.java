@@ -49,7 +49,10 @@ final class DriftingWireCheck implements Check {
       boolean sheet =
           creep.wires().stream()
               .anyMatch(wire -> WireSpans.calibrationDoubted(scene, wire, creep.span()));
-      if (!within && !sheet && !scene.explained(creep.span())) {
+      boolean sticks =
+          creep.wires().stream()
+              .anyMatch(wire -> WireSpans.found(scene, FindingKind.FRICTION, wire, creep.span()));
+      if (!within && !sheet && !sticks && !scene.explained(creep.span())) {
         findings.add(finding(scene, creep));
       }
     }

@@ -18,6 +18,9 @@ final class FrictionCheck implements Check {
   private static final int LEAST_STEPS = 5;
   private static final long BUCKET_NEAR_MS = 12 * 3_600_000L;
 
+  /** The catch of the first step is looked for in so much time before it [ms]; own choice. */
+  private static final long BEFORE_MS = 6 * 3_600_000L;
+
   @Override
   public FindingKind kind() {
     return FindingKind.FRICTION;
@@ -37,15 +40,16 @@ final class FrictionCheck implements Check {
       return List.of();
     }
     List<Finding> findings = new ArrayList<>();
+    HourlyNoise noise = new HourlyNoise(scene);
     for (int wire = 0; wire < scene.sheet().wires().size(); wire++) {
-      List<Slip> slips = new WireSlips(scene.blocks(), wire).find();
+      List<Slip> slips = new WireSlips(scene.blocks(), noise, wire).find();
       for (List<Slip> group : Slip.groups(slips, WIRE_NEAR_MS)) {
         if (group.size() >= LEAST_SLIPS) {
           findings.add(wire(scene, wire, group));
         }
       }
     }
-    for (List<Slip> group : Slip.groups(new LevelSteps(scene).find(), BUCKET_NEAR_MS)) {
+    for (List<Slip> group : Slip.groups(new LevelSteps(scene, noise).find(), BUCKET_NEAR_MS)) {
       if (group.size() >= LEAST_STEPS) {
         findings.add(bucket(group));
       }
@@ -72,7 +76,9 @@ final class FrictionCheck implements Check {
 
   /** What was caught is right once it has slipped; only when isn't known. */
   private Finding bucket(List<Slip> steps) {
-    Interval span = Slip.span(steps);
+    Interval all = Slip.span(steps);
+    long before = steps.get(0).span().toMs() - BEFORE_MS;
+    Interval span = new Interval(Math.max(all.fromMs(), before), all.toMs());
     String reason =
         Wording.text(
             "The level stands still and steps up, %d times, by %.1f to %.1f mm within a few"

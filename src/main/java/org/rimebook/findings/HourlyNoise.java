@@ -1,6 +1,7 @@
 package org.rimebook.findings;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Interval;
 
@@ -13,11 +14,17 @@ final class HourlyNoise {
   /** Share of a wire's usual noise below which noises aren't told apart; own choice. */
   private static final double FLOOR = 0.5;
 
+  /** Share of normal values more than a standard deviation below their mean. */
+  private static final double ONE_SD = 0.159;
+
+  private static final double OF_MEDIAN = 1.25;
+  private static final double MOST_INDEPENDENT = 10;
+
   private static final long HOUR_MS = 3_600_000;
   private static final long LONGEST_APART_MS = 600_000;
 
   /** Readings in a block whose noise is known; differences in an hour that tell; own choice. */
-  private static final int LEAST_READINGS = 5;
+  private static final int LEAST_READINGS = 6;
 
   private static final int LEAST_DIFFERENCES = 4;
 
@@ -65,6 +72,16 @@ final class HourlyNoise {
   }
 
   private double fromReadings(int wire, int hour) {
+    double[] steps = steps(wire, hour);
+    if (steps.length < LEAST_DIFFERENCES) {
+      return Double.NaN;
+    }
+    Arrays.setAll(steps, i -> Math.abs(steps[i]));
+    return Robust.sdFromMagnitudesInPlace(steps, steps.length) / Math.sqrt(2);
+  }
+
+  /** Differences of readings that follow each other in an hour [mm]. */
+  private double[] steps(int wire, int hour) {
     int toRow = blocks.firstRow((hour + 1) * perHour);
     int fromRow = blocks.firstRow(hour * perHour);
     double[] steps = new double[toRow - fromRow];
@@ -73,13 +90,11 @@ final class HourlyNoise {
     for (int row = fromRow; row < toRow; row++) {
       double mm = scene.depths().used(wire, row) ? scene.depths().depthMm(wire, row) : Double.NaN;
       if (Double.isFinite(mm - before)) {
-        steps[count++] = Math.abs(mm - before);
+        steps[count++] = mm - before;
       }
       before = mm;
     }
-    return count < LEAST_DIFFERENCES
-        ? Double.NaN
-        : Robust.sdFromMagnitudesInPlace(steps, count) / Math.sqrt(2);
+    return Arrays.copyOf(steps, count);
   }
 
   private double fromBlocks(int wire, int hour) {
@@ -114,6 +129,58 @@ final class HourlyNoise {
   private static double median(double[] values) {
     double[] known = Arrays.stream(values).filter(Double::isFinite).toArray();
     return known.length == 0 ? Double.NaN : Robust.medianInPlace(known, known.length);
+  }
+
+  /** Wires. */
+  int wires() {
+    return mm.length;
+  }
+
+  /** Hours. */
+  int hours() {
+    return blocks.size() / perHour;
+  }
+
+  /** Length of an hour, or of a block when that is longer [ms]. */
+  long lengthMs() {
+    return perHour * blocks.lengthMs();
+  }
+
+  /**
+   * Noise of a wire's reading in some hours by how far readings fall from one to the next, which
+   * precipitation never does: one standard deviation of normal noise is exceeded downwards by 16 %
+   * of them [mm]; NaN when there are no readings.
+   */
+  double fallingMm(int wire, IntStream chosen) {
+    double[] steps =
+        chosen
+            .mapToObj(hour -> steps(wire, hour))
+            .flatMapToDouble(Arrays::stream)
+            .sorted()
+            .toArray();
+    return steps.length == 0 ? Double.NaN : -steps[(int) (ONE_SD * steps.length)] / Math.sqrt(2);
+  }
+
+  /**
+   * Usual change of a wire's median from one block to the next by what its readings scatter by in
+   * the hour [mm]; NaN when that isn't known. A median of independent readings is 1.25 times as
+   * noisy as their mean; readings nearer than a minute aren't independent (own choice).
+   */
+  double changeMm(int wire, int block) {
+    int used = blocks.used(wire, block);
+    double independent = Math.max(1, Math.min(MOST_INDEPENDENT, used));
+    double median = used > 2 ? OF_MEDIAN : 1;
+    return median * mm[wire][hourOf(block)] * Math.sqrt(2 / independent);
+  }
+
+  /** Noise of a wire's reading in an hour [mm]; NaN when it isn't known. */
+  double mm(int wire, int hour) {
+    return mm[wire][hour];
+  }
+
+  /** The hour of a block, or the last one. */
+  int hourOf(int block) {
+    return Math.min(hours() - 1, block / perHour);
   }
 
   /** Logarithm of the ratio to the others, less what is usual; by hour. */

@@ -11,8 +11,8 @@ import org.rimebook.station.Interval;
 /**
  * A leak: the level falls day after day, by night as by day, in the cold as in mild weather, faster
  * than an oil film lets water evaporate and than the level falls at other times. The rate of the
- * dry days goes on while it precipitates, so that what was caught is the change of the level and
- * what leaked in the time.
+ * dry days goes on while it precipitates, so that what was caught is what the level gained in wet
+ * hours and what leaked in them.
  */
 final class LeakCheck implements Check {
 

@@ -13,7 +13,7 @@ final class LevelSteps {
   private static final double STEP_SD = 6;
 
   /** Blocks of standstill on each side, and how still; own choice. */
-  private static final int STILL = 2;
+  private static final int STILL = 1;
 
   private static final double STILL_SHARE = 0.2;
 
@@ -22,6 +22,9 @@ final class LevelSteps {
 
   private static final int AT_ONCE_ROWS = 2;
 
+  /** Share of a step that each wire makes at least; own choice. */
+  private static final double ALIKE_SHARE = 0.7;
+
   /** More isn't friction but somebody at the bucket [mm]; own choice. */
   private static final double MOST_MM = 5;
 
@@ -29,13 +32,15 @@ final class LevelSteps {
   private static final long SLOWEST_MS = 120_000;
 
   /** A standstill reaches back this many blocks at most; own choice. */
-  private static final int BACK = 12;
+  private static final int BACK = 144;
 
   private final Scene scene;
   private final Blocks blocks;
+  private final HourlyNoise noise;
 
-  LevelSteps(Scene scene) {
+  LevelSteps(Scene scene, HourlyNoise noise) {
     this.scene = scene;
+    this.noise = noise;
     this.blocks = scene.blocks();
   }
 
@@ -49,7 +54,8 @@ final class LevelSteps {
     }
     for (int block = STILL + 1; block + STILL + 1 < blocks.size(); block++) {
       double stepMm = blocks.levelMm(block + 1) - blocks.levelMm(block - 1);
-      if (stepMm > limitMm && stepMm < MOST_MM && still(block, stepMm) && atOnce(block, stepMm)) {
+      boolean stands = stepMm > limitMm && stepMm < MOST_MM && still(block, stepMm);
+      if (stands && atOnce(block, stepMm) && alike(block, stepMm) && !noisy(block, stepMm)) {
         steps.add(new Slip(blocks.span(stillSince(block, stepMm), block + 2), stepMm));
         block++;
       }
@@ -70,6 +76,26 @@ final class LevelSteps {
     double before = blocks.levelMm(block - 1) - blocks.levelMm(block - 1 - STILL);
     double after = blocks.levelMm(block + 1 + STILL) - blocks.levelMm(block + 1);
     return Math.abs(before) < STILL_SHARE * stepMm && Math.abs(after) < STILL_SHARE * stepMm;
+  }
+
+  /** Whether every wire steps: one alone moves the level too. */
+  private boolean alike(int block, double stepMm) {
+    boolean alike = true;
+    for (int wire = 0; wire < blocks.wires(); wire++) {
+      double own = blocks.depthMm(wire, block + 1) - blocks.depthMm(wire, block - 1);
+      alike &= Double.isNaN(own) || own > ALIKE_SHARE * stepMm;
+    }
+    return alike;
+  }
+
+  /** Whether wind alone could make it; it shakes all wires together, so that none evens it out. */
+  private boolean noisy(int block, double stepMm) {
+    double most = 0;
+    for (int wire = 0; wire < blocks.wires(); wire++) {
+      double usual = noise.changeMm(wire, block);
+      most = usual > most ? usual : most;
+    }
+    return stepMm <= STEP_SD * most;
   }
 
   private int stillSince(int block, double stepMm) {

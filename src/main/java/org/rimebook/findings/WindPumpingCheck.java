@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
@@ -22,13 +23,10 @@ final class WindPumpingCheck implements Check {
   /** The quietest wire has this share of the noise of the noisiest; own choice. */
   private static final double ALIKE = 0.4;
 
-  /** Episodes nearer than this are one, and one lasts at least so long [ms]; own choice. */
-  private static final long NEAR_MS = 6 * 3_600_000L;
+  /** Longest lull within an episode, and least time that is noisy in one [ms]; own choice. */
+  private static final long LULL_MS = 6 * 3_600_000L;
 
-  private static final long LEAST_MS = 2 * 3_600_000L;
-
-  /** Share of an episode's blocks that have to be noisy; own choice. */
-  private static final double LEAST_SHARE = 0.4;
+  private static final long LEAST_MS = 3 * 3_600_000L;
 
   /** The wind blows this many times as hard as usual; own choice. */
   private static final double WINDIER = 1.3;
@@ -43,10 +41,12 @@ final class WindPumpingCheck implements Check {
 
   @Override
   public String method() {
-    return "Noise from differences of successive readings, in blocks of ten minutes: beyond 0.5 mm"
-        + " and three times the season's median on all wires alike for two hours, with more wind"
-        + " than usual where it is measured; the five strongest episodes of a season (own choice)."
-        + " That noise grows with the wind is from Duchon 2005.";
+    return "Noise from differences of successive readings, hour by hour in medians of three: beyond"
+        + " 0.5 mm and three times the season's median on all wires alike for three hours, with"
+        + " more wind than usual where it is measured; readings fall by as much, which"
+        + " precipitation doesn't make. The five episodes of a season with the most variance"
+        + " beyond that are told (own choice). That noise grows with the wind is from Duchon 2005."
+        + " Read every ten minutes at least.";
   }
 
   @Override
@@ -54,70 +54,84 @@ final class WindPumpingCheck implements Check {
     if (scene.record().size() == 0 || scene.sheet().wires().size() < 2) {
       return List.of();
     }
-    Blocks blocks = scene.blocks();
-    double[] noise = new double[blocks.size()];
-    Arrays.setAll(noise, block -> common(blocks, block));
+    HourlyNoise hours = new HourlyNoise(scene);
+    double[] noise = new double[hours.hours()];
+    Arrays.setAll(noise, hour -> common(hours, hour));
+    noise = smooth(noise);
     double[] known = Arrays.stream(noise).filter(Double::isFinite).toArray();
     if (known.length == 0) {
       return List.of();
     }
     double usualMm = Robust.medianInPlace(known, known.length);
     double limitMm = Math.max(NOISY_MM, TIMES_USUAL * usualMm);
-    Wind wind = Wind.of(blocks);
-    return episodes(blocks, noise, limitMm).stream()
-        .filter(episode -> wind.blows(episode))
-        .sorted(Comparator.comparingDouble(episode -> -episode.noisyMs() * episode.noiseMm()))
+    Wind wind = Wind.of(scene.blocks());
+    return episodes(hours, noise, limitMm).stream()
+        .filter(episode -> !scene.explained(episode.span()))
+        .filter(episode -> wind.blows(scene.blocks(), episode.span()))
+        .sorted(Comparator.comparingDouble(episode -> -episode.beyond(limitMm)))
         .limit(MOST)
-        .sorted(Comparator.comparingInt(Episode::from))
+        .sorted(Comparator.comparingLong(episode -> episode.span().fromMs()))
         .map(episode -> finding(scene, episode, usualMm, wind))
         .toList();
   }
 
+  /** Medians of three hours: one alone tells noise to a third when readings are few. */
+  private static double[] smooth(double[] noise) {
+    double[] smooth = new double[noise.length];
+    for (int hour = 0; hour < noise.length; hour++) {
+      double[] known =
+          Arrays.stream(noise, Math.max(0, hour - 1), Math.min(noise.length, hour + 2))
+              .filter(Double::isFinite)
+              .toArray();
+      smooth[hour] = known.length == 0 ? Double.NaN : Robust.medianInPlace(known, known.length);
+    }
+    return smooth;
+  }
+
   /** Noise all wires have [mm]; 0 when they aren't alike, NaN when it isn't known of all. */
-  private static double common(Blocks blocks, int block) {
+  private static double common(HourlyNoise hours, int hour) {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     double sum = 0;
-    int wires = blocks.wires();
+    int wires = hours.wires();
     for (int wire = 0; wire < wires; wire++) {
-      double noise = blocks.noiseMm(wire, block);
+      double noise = hours.mm(wire, hour);
       least = Math.min(least, noise);
       most = Math.max(most, noise);
       sum += noise;
     }
-    return Double.isNaN(sum) ? Double.NaN : least < ALIKE * most ? least : sum / wires;
+    return Double.isNaN(sum) ? Double.NaN : least < ALIKE * most ? 0 : sum / wires;
   }
 
   /**
-   * Blocks in which the wind shakes the bucket.
+   * Hours in which the wind shakes the bucket.
    *
-   * @param from first block
-   * @param to first block after
-   * @param noiseMm median noise of the noisy ones [mm]
+   * @param span from the first to the last
+   * @param noiseMm noise of the noisy ones, as readings fall by it too [mm]
    * @param noisyMs their length [ms]
    */
-  private record Episode(int from, int to, double noiseMm, long noisyMs) {}
+  private record Episode(Interval span, double noiseMm, long noisyMs) {
 
-  private static List<Episode> episodes(Blocks blocks, double[] noise, double limitMm) {
+    /** Variance beyond that of a limit, over time [mm² ms]. */
+    double beyond(double limitMm) {
+      return noisyMs * (noiseMm * noiseMm - limitMm * limitMm);
+    }
+  }
+
+  private static List<Episode> episodes(HourlyNoise hours, double[] noise, double limitMm) {
     List<Episode> episodes = new ArrayList<>();
-    int near = (int) (NEAR_MS / blocks.lengthMs());
-    int block = 0;
-    while (block < noise.length) {
-      if (noise[block] > limitMm) {
-        int last = block;
-        for (int next = block + 1; next < noise.length && next <= last + near; next++) {
-          last = noise[next] > limitMm ? next : last;
-        }
-        double[] noisy =
-            Arrays.stream(noise, block, last + 1).filter(value -> value > limitMm).toArray();
-        long noisyMs = noisy.length * blocks.lengthMs();
-        if (noisyMs >= LEAST_MS && noisy.length >= LEAST_SHARE * (last + 1 - block)) {
-          double medianMm = Robust.medianInPlace(noisy, noisy.length);
-          episodes.add(new Episode(block, last + 1, medianMm, noisyMs));
-        }
-        block = last + 1;
-      } else {
-        block++;
+    int lull = (int) (LULL_MS / hours.lengthMs());
+    for (JoinedRuns.Run run : JoinedRuns.of(hour -> noise[hour] > limitMm, noise.length, lull)) {
+      long noisyMs = run.hits() * hours.lengthMs();
+      int[] noisy =
+          IntStream.range(run.fromRow(), run.toRow()).filter(h -> noise[h] > limitMm).toArray();
+      double fallingMm =
+          IntStream.range(0, hours.wires())
+              .mapToDouble(wire -> hours.fallingMm(wire, IntStream.of(noisy)))
+              .average()
+              .orElse(0);
+      if (noisyMs >= LEAST_MS && fallingMm > limitMm) {
+        episodes.add(new Episode(hours.span(run.fromRow(), run.toRow()), fallingMm, noisyMs));
       }
     }
     return episodes;
@@ -138,24 +152,24 @@ final class WindPumpingCheck implements Check {
           ms, known.length == 0 ? Double.NaN : Robust.medianInPlace(known, known.length));
     }
 
-    double at(Episode episode) {
+    double at(Blocks blocks, Interval span) {
       return ms.length == 0
           ? Double.NaN
-          : Arrays.stream(ms, episode.from(), episode.to())
+          : Arrays.stream(ms, blocks.at(span.fromMs()), blocks.at(span.toMs() - 1) + 1)
               .filter(Double::isFinite)
               .average()
               .orElse(Double.NaN);
     }
 
-    boolean blows(Episode episode) {
-      double speed = at(episode);
+    boolean blows(Blocks blocks, Interval span) {
+      double speed = at(blocks, span);
       return Double.isNaN(speed) || speed > WINDIER * usualMs;
     }
   }
 
   private Finding finding(Scene scene, Episode episode, double usualMm, Wind wind) {
-    Interval span = scene.blocks().span(episode.from(), episode.to());
-    double speed = wind.at(episode);
+    Interval span = episode.span();
+    double speed = wind.at(scene.blocks(), span);
     String reason =
         Wording.text(
                 "All wires are noisy alike: readings scatter by %.2f mm, %.2f mm being usual.",

@@ -13,24 +13,37 @@ final class WireSlips {
 
   private static final double STEP_SD = 6;
 
-  /** Noise is judged in this much time on each side [ms]; wind makes it come and go. */
+  /** Where the noise of readings isn't known it is judged in so much time on each side [ms]. */
   private static final long NOISE_MS = 6 * 3_600_000L;
+
+  /** A rain-free day is among so much time on each side [ms]; own choice. */
+  private static final long QUIET_MS = 24 * 3_600_000L;
 
   /** How much of the step the wire had lost, and the others gained, before; own choice. */
   private static final double LOST_SHARE = 0.6;
 
   /** It loses gradually: no block takes more than this share of it; own choice. */
-  private static final double GRADUAL_SHARE = 0.7;
+  private static final double GRADUAL_SHARE = 0.9;
+
+  /** It stands still within this share of the step; own choice. */
+  private static final double STILL_SHARE = 0.3;
+
+  /** It is left behind once it has lost this share; own choice. */
+  private static final double SEEN_SHARE = 0.15;
 
   /** It is looked back this far [ms]; own choice. */
-  private static final long BACK_MS = 12 * 3_600_000L;
+  private static final long BACK_MS = 48 * 3_600_000L;
 
   private final Blocks blocks;
+  private final HourlyNoise noise;
+  private final int wire;
   private final double[] ownMm;
   private final double[] othersMm;
 
-  WireSlips(Blocks blocks, int wire) {
+  WireSlips(Blocks blocks, HourlyNoise noise, int wire) {
     this.blocks = blocks;
+    this.noise = noise;
+    this.wire = wire;
     this.ownMm = new double[blocks.size()];
     this.othersMm = new double[blocks.size()];
     for (int block = 0; block < ownMm.length; block++) {
@@ -55,7 +68,8 @@ final class WireSlips {
     int begin = 0;
     for (int block = 1; block + 1 < ownMm.length; block++) {
       double stepMm = behindMm(block - 1) - behindMm(block + 1);
-      if (stepMm > STEP_MM && stepMm > STEP_SD * noiseMm(block)) {
+      boolean rose = ownMm[block + 1] - ownMm[block - 1] >= LOST_SHARE * stepMm;
+      if (rose && stepMm > STEP_MM && stepMm > STEP_SD * noiseMm(block)) {
         int from = stuckSince(block - 1, Math.max(begin, back(block)), stepMm);
         if (from >= 0) {
           slips.add(new Slip(blocks.span(from, block + 2), stepMm));
@@ -67,9 +81,24 @@ final class WireSlips {
     return slips;
   }
 
-  /** Usual change from block to block around one, of how far the wire is behind [mm]. */
+  /**
+   * Usual change from block to block of how far the wire is behind [mm]. What readings scatter by
+   * in the hour tells it: in a storm the sticking itself makes most changes.
+   */
   private double noiseMm(int block) {
-    int reach = (int) (NOISE_MS / blocks.lengthMs());
+    double variance = 0;
+    for (int each = 0; each < blocks.wires(); each++) {
+      double share = each == wire ? 1 : 1.0 / (blocks.wires() - 1);
+      double mm = share * noise.changeMm(each, block);
+      variance += mm * mm;
+    }
+    return Double.isNaN(variance)
+        ? usualMm(block, NOISE_MS)
+        : Math.max(Math.sqrt(variance), usualMm(block, QUIET_MS));
+  }
+
+  private double usualMm(int block, long reachMs) {
+    int reach = (int) (reachMs / blocks.lengthMs());
     double[] changes =
         IntStream.range(Math.max(1, block - reach), Math.min(ownMm.length, block + reach))
             .mapToDouble(b -> behindMm(b) - behindMm(b - 1))
@@ -82,21 +111,29 @@ final class WireSlips {
     return Math.max(0, block - (int) (BACK_MS / blocks.lengthMs()));
   }
 
-  /** The block since which the wire fell behind by most of a step; −1 when it didn't. */
+  /** The block since which the wire stood still and lost most of a step; −1 when it didn't. */
   private int stuckSince(int last, int first, double stepMm) {
-    int least = last;
+    int from = last;
     double fastestMm = 0;
-    for (int block = last; block > first && Double.isFinite(behindMm(block - 1)); block--) {
-      fastestMm = Math.max(fastestMm, behindMm(block) - behindMm(block - 1));
-      least = behindMm(block - 1) < behindMm(least) ? block - 1 : least;
+    while (from > first && Math.abs(ownMm[last] - ownMm[from - 1]) < STILL_SHARE * stepMm) {
+      from--;
+      fastestMm = Math.max(fastestMm, behindMm(from + 1) - behindMm(from));
     }
-    double lostMm = behindMm(last) - behindMm(least);
-    double gainedMm = othersMm[last] - othersMm[least];
+    double lostMm = behindMm(last) - behindMm(from);
+    double gainedMm = othersMm[last] - othersMm[from];
     boolean stuck =
         lostMm >= LOST_SHARE * stepMm
             && gainedMm >= LOST_SHARE * stepMm
-            && fastestMm <= GRADUAL_SHARE * stepMm
-            && Math.abs(ownMm[last] - ownMm[least]) < (1 - LOST_SHARE) * gainedMm;
-    return stuck ? least : -1;
+            && fastestMm <= GRADUAL_SHARE * stepMm;
+    return stuck ? leftBehind(from, last, SEEN_SHARE * stepMm) : -1;
+  }
+
+  /** The last block before the wire is behind by more than an amount. */
+  private int leftBehind(int from, int last, double mm) {
+    int block = from;
+    while (block < last && behindMm(block + 1) - behindMm(from) < mm) {
+      block++;
+    }
+    return block;
   }
 }

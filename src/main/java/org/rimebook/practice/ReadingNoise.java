@@ -31,7 +31,8 @@ public record ReadingNoise(Size size, double commonShare, Memory memory, Tails t
       return new Size(factor * calmMm, factor * galeMm, power);
     }
 
-    private double atMm(double windMs) {
+    /** Standard deviation of a reading in a wind [m/s], in mm. */
+    public double atMm(double windMs) {
       double gales = Math.min(MOST_GALES, windMs / GALE_MS);
       return calmMm + galeMm * StrictMath.pow(gales, power);
     }

@@ -50,20 +50,24 @@ final class HandMade {
 
   private final double minutes;
   private final double hours;
-  private final int wires;
   private final List<Entry> entries = new ArrayList<>();
   private DoubleUnaryOperator levelMm = hour -> 150;
   private DoubleUnaryOperator airDegC = hour -> -3;
   private DoubleUnaryOperator supplyV = hour -> 12.5;
   private DoubleUnaryOperator clockH = hour -> hour;
   private DoubleUnaryOperator noiseMm = hour -> 0.03;
+  private ByWire apartMm = (wire, hour) -> 0;
+  private Optional<DoubleUnaryOperator> windMs = Optional.empty();
+  private List<Wire> hung;
+  private double exchangedFromH = Double.POSITIVE_INFINITY;
+  private int[] exchanged = {};
   private DoublePredicate silent = hour -> false;
   private boolean channels = true;
 
   private HandMade(double minutes, double days, int wires) {
     this.minutes = minutes;
     this.hours = 24 * days;
-    this.wires = wires;
+    this.hung = IntStream.range(0, wires).mapToObj(HandMade::wire).toList();
   }
 
   /** A gauge of three wires read every so many minutes for so many days. */
@@ -103,6 +107,49 @@ final class HandMade {
 
   HandMade silent(DoublePredicate when) {
     silent = when;
+    return this;
+  }
+
+  /** Something of a wire at an hour. */
+  interface ByWire {
+
+    double at(int wire, double hour);
+  }
+
+  /** What each wire shows beyond the level [mm]. */
+  HandMade apart(ByWire mm) {
+    apartMm = mm;
+    return this;
+  }
+
+  /** Measures the wind too [m/s]. */
+  HandMade wind(DoubleUnaryOperator ms) {
+    windMs = Optional.of(ms);
+    return this;
+  }
+
+  /** Other names for the wires. */
+  HandMade named(String... names) {
+    hung =
+        IntStream.range(0, hung.size())
+            .mapToObj(i -> wire(i, names[i], hung.get(i).calibrations().get(0)))
+            .toList();
+    return this;
+  }
+
+  /** Other calibrations, which are right. */
+  HandMade calibrated(Calibration... calibrations) {
+    hung =
+        IntStream.range(0, hung.size())
+            .mapToObj(i -> wire(i, hung.get(i).name(), calibrations[i]))
+            .toList();
+    return this;
+  }
+
+  /** From an hour on each column has the frequency of the wire of that index. */
+  HandMade exchangedFrom(double hour, int... order) {
+    exchangedFromH = hour;
+    exchanged = order.clone();
     return this;
   }
 
@@ -175,10 +222,13 @@ final class HandMade {
       StringBuilder line =
           new StringBuilder(
               Instant.ofEpochMilli(ms(clockH.applyAsDouble(hour))).atOffset(OFFSET).format(STAMP));
-      for (Wire wire : sheet.wires()) {
+      for (int column = 0; column < sheet.wires().size(); column++) {
+        int wire = hour >= exchangedFromH ? exchanged[column] : column;
         double mm =
-            levelMm.applyAsDouble(hour) + noiseMm.applyAsDouble(hour) * random.nextGaussian();
-        CalibrationCurve curve = CalibrationCurve.of(wire.calibrations().get(0));
+            levelMm.applyAsDouble(hour)
+                + apartMm.at(wire, hour)
+                + noiseMm.applyAsDouble(hour) * random.nextGaussian();
+        CalibrationCurve curve = CalibrationCurve.of(sheet.wires().get(wire).calibrations().get(0));
         line.append(
             Double.isNaN(mm) ? "," : String.format(Locale.ROOT, ",%.3f", curve.frequencyHz(mm)));
       }
@@ -189,6 +239,8 @@ final class HandMade {
                 ",%.2f,%.2f",
                 airDegC.applyAsDouble(hour),
                 supplyV.applyAsDouble(hour)));
+        windMs.ifPresent(
+            ms -> line.append(String.format(Locale.ROOT, ",%.2f", ms.applyAsDouble(hour))));
       }
       if (!silent.test(hour)) {
         lines.add(line.toString());
@@ -211,8 +263,10 @@ final class HandMade {
             OptionalDouble.empty());
     List<Channel> beside =
         List.of(
-            new Channel(Channel.AIR_TEMPERATURE, "t", Unit.DEG_C, OptionalDouble.empty()),
-            new Channel(Channel.SUPPLY_VOLTAGE, "v", Unit.VOLT, OptionalDouble.empty()));
+                new Channel(Channel.AIR_TEMPERATURE, "t", Unit.DEG_C, OptionalDouble.empty()),
+                new Channel(Channel.SUPPLY_VOLTAGE, "v", Unit.VOLT, OptionalDouble.empty()),
+                new Channel(Channel.WIND_SPEED, "u", Unit.METRE_PER_SECOND, OptionalDouble.of(10)))
+            .subList(0, windMs.isPresent() ? 3 : 2);
     return new StationSheet(
         "Invented Ridge",
         OptionalDouble.of(46),
@@ -221,14 +275,21 @@ final class HandMade {
         OFFSET,
         LocalTime.MIDNIGHT,
         new Gauge(200, OptionalDouble.of(1000), OptionalDouble.of(2), WindShield.SINGLE_ALTER),
-        IntStream.range(0, wires).mapToObj(HandMade::wire).toList(),
+        hung,
         layout,
         channels ? beside : List.of());
   }
 
   private static Wire wire(int index) {
-    double f0 = 1050 + 6 * index;
-    Calibration calibration = new Calibration(Optional.empty(), 0.0172, 0.0172 / (2 * f0), f0);
-    return new Wire("w" + index, "f" + index, Optional.empty(), List.of(calibration));
+    return wire(index, "w" + index, taut(1050 + 6 * index));
+  }
+
+  private static Wire wire(int index, String name, Calibration calibration) {
+    return new Wire(name, "f" + index, Optional.empty(), List.of(calibration));
+  }
+
+  /** A taut wire's calibration. */
+  static Calibration taut(double f0) {
+    return new Calibration(Optional.empty(), 0.0172, 0.0172 / (2 * f0), f0);
   }
 }

@@ -2,6 +2,7 @@ package org.rimebook.practice.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 import org.rimebook.findings.FindingKind;
 import org.rimebook.practice.Precipitation;
@@ -21,6 +22,7 @@ public final class Planting {
   private final Interval span;
   private final Draws draws;
   private Precipitation falling;
+  private DoubleUnaryOperator noiseMm = windMs -> 0;
   private final List<Interval> taken = new ArrayList<>();
   private final List<Planted> planted = new ArrayList<>();
   private UnaryOperator<SeasonRecord> logger = UnaryOperator.identity();
@@ -73,6 +75,15 @@ public final class Planting {
   public void falling(Precipitation other) {
     falling = other;
     builder.fell(other);
+  }
+
+  /** Noise that readings have with nothing wrong, in a wind [m/s]; standard deviation [mm]. */
+  public double noiseMm(double windMs) {
+    return noiseMm.applyAsDouble(windMs);
+  }
+
+  void noise(DoubleUnaryOperator mmInWindMs) {
+    noiseMm = mmInWindMs;
   }
 
   /** Whether the interval stands clear of the season's ends and all others, which it then joins. */

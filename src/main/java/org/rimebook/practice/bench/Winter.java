@@ -2,7 +2,9 @@ package org.rimebook.practice.bench;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.rimebook.findings.FindingKind;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.practice.Climate;
@@ -47,6 +49,16 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
   private static final double NEARLY_FULL = 0.85;
   private static final double MILD_DEG_C = -1;
   private static final double CERTAIN_MM_PER_DAY = 0.1;
+
+  /** Noise called pumping [mm], and how many times the season's median; measured a fifth off. */
+  private static final double PUMPS_MM = 0.5;
+
+  private static final double PUMPS_TIMES = 3;
+  private static final double NEARLY_PUMPS = 0.8;
+
+  /** Wires that move so far in the sun may lie 0.15 mm from their mean [mm]. */
+  private static final double SEEN_SUN_MM = 0.15;
+
   private static final Instant NOVEMBER = Instant.parse("2024-11-01T00:00:00Z");
 
   /** The season. */
@@ -75,13 +87,14 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     double chargeMm = draws.between(100, 300);
     builder.fell(falling).charge(chargeMm);
     evaporation(builder, falling, new Draws(own, "bench/evaporation"));
-    wires(builder, new Draws(own, "bench/wires"));
+    Hung hung = wires(builder, new Draws(own, "bench/wires"));
     Planting planting =
         new Planting(builder, sheet, sampling.span(), new Draws(own, "bench/mishaps"), falling);
     Mishaps mishaps = new Mishaps(planting);
     evaporates(planting);
     fills(planting, chargeMm);
     poursInTheCold(planting);
+    moves(planting, hung);
     mishaps.add(scenario.setting().mishaps());
     planter.plant(planting);
     builder.frequency(new Spikes(draws.between(0.02, 0.1), draws.spread(20, 300)));
@@ -163,7 +176,48 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     }
   }
 
-  private void wires(SeasonBuilder builder, Draws draws) {
+  /** Wind and sun may move wires enough to be told of. */
+  private static void moves(Planting planting, Hung hung) {
+    planting.noise(hung.noise()::atMm);
+    pumps(planting);
+    if (hung.sunMm() >= SEEN_SUN_MM) {
+      planting.may(FindingKind.DAILY_WAVE, planting.span());
+    }
+  }
+
+  /** Hours in which the noise of strong wind comes near what is called pumping. */
+  private static void pumps(Planting planting) {
+    Weather weather = planting.builder().surroundings().weather();
+    Interval span = planting.span();
+    double[] noiseMm = new double[(int) (span.lengthMs() / HOUR_MS)];
+    for (int hour = 0; hour < noiseMm.length; hour++) {
+      long fromMs = span.fromMs() + hour * HOUR_MS;
+      noiseMm[hour] =
+          IntStream.rangeClosed(
+                  weather.sampling().indexAt(fromMs), weather.sampling().indexAt(fromMs + HOUR_MS))
+              .mapToDouble(i -> planting.noiseMm(weather.windMs(i)))
+              .average()
+              .orElse(0);
+    }
+    double usualMm = Arrays.stream(noiseMm).sorted().toArray()[noiseMm.length / 2];
+    double pumpsMm = NEARLY_PUMPS * Math.max(PUMPS_MM, PUMPS_TIMES * usualMm);
+    for (int hour = 0; hour < noiseMm.length; hour++) {
+      if (noiseMm[hour] >= pumpsMm) {
+        long fromMs = span.fromMs() + hour * HOUR_MS;
+        planting.may(FindingKind.WIND_PUMPING, new Interval(fromMs, fromMs + HOUR_MS));
+      }
+    }
+  }
+
+  /**
+   * How wires move with nothing wrong.
+   *
+   * @param sunMm how far in the sun [mm]
+   * @param noise noise of readings
+   */
+  private record Hung(double sunMm, ReadingNoise.Size noise) {}
+
+  private Hung wires(SeasonBuilder builder, Draws draws) {
     double lagMs = seed % 3 == 0 ? draws.between(10, 40) * MINUTE_MS : 0;
     double sunMm = draws.from(scenario.setting().sunMm());
     builder
@@ -174,7 +228,9 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
     } else {
       builder.depth(new SunDrift(3 * sunMm, draws.between(20, 60) * MINUTE_MS));
     }
-    builder.depth(noise(draws));
+    ReadingNoise noise = noise(draws);
+    builder.depth(noise);
+    return new Hung(sunMm, noise.size());
   }
 
   private ReadingNoise noise(Draws draws) {

@@ -77,6 +77,12 @@ public enum FaultClass {
   LEAKING(Scenario.CALM, "0.3 to 3 mm/d leak for days to weeks", LevelFaults::leak),
   FROZEN_BUCKET(
       Scenario.CALM, "the bucket freezes, wires no longer feel the wind", LevelFaults::frozen),
+  TOUCHING_WIRE(
+      Scenario.CALM, "something touches a wire: it sticks and slips for days", TouchFaults::wire),
+  TOUCHING_BUCKET(
+      Scenario.CALM, "something touches the bucket: all wires stick and slip", TouchFaults::bucket),
+  WIND_PUMPING(Scenario.WINDY, "strong wind shakes the bucket for hours", TouchFaults::wind),
+  SUN_ON_WIRES(Scenario.CALM, "one or two wires move 0.2 to 0.8 mm in the sun", TouchFaults::sun),
   EVERYTHING(Scenario.EVERYTHING, "wind, sun, evaporation, a coarse counter and all mishaps");
 
   private final Scenario scenario;
