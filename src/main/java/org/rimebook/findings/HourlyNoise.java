@@ -24,7 +24,7 @@ final class HourlyNoise {
   private static final long LONGEST_APART_MS = 600_000;
 
   /** Readings in a block whose noise is known; differences in an hour that tell; own choice. */
-  private static final int LEAST_READINGS = 6;
+  private static final int LEAST_READINGS = 5;
 
   private static final int LEAST_DIFFERENCES = 4;
 
@@ -68,7 +68,8 @@ final class HourlyNoise {
     if (!tells) {
       return Double.NaN;
     }
-    return dense ? fromBlocks(wire, hour) : fromReadings(wire, hour);
+    double mm = dense ? fromBlocks(wire, hour) : Double.NaN;
+    return Double.isNaN(mm) ? fromReadings(wire, hour) : mm;
   }
 
   private double fromReadings(int wire, int hour) {
@@ -164,13 +165,16 @@ final class HourlyNoise {
   /**
    * Usual change of a wire's median from one block to the next by what its readings scatter by in
    * the hour [mm]; NaN when that isn't known. A median of independent readings is 1.25 times as
-   * noisy as their mean; readings nearer than a minute aren't independent (own choice).
+   * noisy as their mean; readings nearer than a minute aren't independent (own choice). Of readings
+   * far apart only their falls tell noise from rain.
    */
   double changeMm(int wire, int block) {
     int used = blocks.used(wire, block);
     double independent = Math.max(1, Math.min(MOST_INDEPENDENT, used));
     double median = used > 2 ? OF_MEDIAN : 1;
-    return median * mm[wire][hourOf(block)] * Math.sqrt(2 / independent);
+    int hour = hourOf(block);
+    double own = dense ? mm[wire][hour] : Math.max(0, fallingMm(wire, IntStream.of(hour)));
+    return median * own * Math.sqrt(2 / independent);
   }
 
   /** Noise of a wire's reading in an hour [mm]; NaN when it isn't known. */
