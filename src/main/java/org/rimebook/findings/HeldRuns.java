@@ -15,11 +15,6 @@ final class HeldRuns {
   /** Steps smaller than this are rounding [Hz or counts]. */
   private static final double ROUNDING = 1e-6;
 
-  /** Share of the changes that may be smaller than a step (a reading worked out); own choice. */
-  private static final double ODD_STEPS = 0.001;
-
-  private static final int SAMPLE = 50_000;
-
   /** Readings that may lie elsewhere without ending a run: one struck by a spike; own choice. */
   private static final int MOST_ELSEWHERE = 2;
 
@@ -42,22 +37,9 @@ final class HeldRuns {
 
   HeldRuns(Column frequency) {
     this.frequency = frequency;
-    this.step = step(frequency);
+    this.step = CounterStep.of(frequency);
     this.startOfRow = new int[frequency.size()];
     cut();
-  }
-
-  private static double step(Column frequency) {
-    int stride = Math.max(1, frequency.size() / SAMPLE);
-    double[] steps =
-        IntStream.range(0, frequency.size() / stride)
-            .map(i -> i * stride)
-            .filter(row -> row + 1 < frequency.size())
-            .mapToDouble(row -> Math.abs(frequency.get(row + 1) - frequency.get(row)))
-            .filter(size -> size > ROUNDING)
-            .sorted()
-            .toArray();
-    return steps.length == 0 ? 0 : steps[(int) (ODD_STEPS * steps.length)];
   }
 
   private void cut() {
@@ -98,11 +80,6 @@ final class HeldRuns {
   /** All runs of some length, in the order of time. */
   List<Held> runs() {
     return runs;
-  }
-
-  /** The smallest step between readings, in the unit of the record; 0 when nothing changes. */
-  double step() {
-    return step;
   }
 
   /**

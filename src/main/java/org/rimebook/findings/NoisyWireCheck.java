@@ -29,6 +29,9 @@ final class NoisyWireCheck implements Check {
   /** The same in usual scatters of its logarithm; own choice. */
   private static final double LEAST_SD = 6;
 
+  /** Steps of its counter it scatters by; one that toggles between two is no noisier. */
+  private static final double LEAST_STEPS = 2;
+
   private static final double SURE_TIMES = 5;
 
   @Override
@@ -41,7 +44,7 @@ final class NoisyWireCheck implements Check {
     return "Noise of each hour from the differences of readings that follow each other (robust;"
         + " common practice), as a ratio to each other wire's in that hour; the median of five"
         + " hours above twice the season's usual ratio and six of its usual scatters, for five"
-        + " hours or more (own choice).";
+        + " hours or more, and two steps of its counter (own choice).";
   }
 
   @Override
@@ -57,15 +60,18 @@ final class NoisyWireCheck implements Check {
       double[] smooth = smooth(excess);
       double[] calm = Arrays.stream(smooth).filter(Double::isFinite).toArray();
       double scatter = Robust.sdInPlace(calm, calm.length);
+      double leastMm = LEAST_STEPS * CounterStep.mm(scene, wire);
       double limit = Math.max(StrictMath.log(LEAST_TIMES), LEAST_SD * scatter);
       for (JoinedRuns.Run run :
           JoinedRuns.of(hour -> smooth[hour] > limit, smooth.length, MOST_BETWEEN)) {
         Interval span = noise.span(run.fromRow(), run.toRow());
+        HourlyNoise.Noise now = noise.of(wire, run);
         if (run.length() >= LEAST_HOURS
+            && now.ownMm() >= leastMm
             && !scene.explained(span)
             && !WireSpans.found(scene, FindingKind.INTERFERENCE, wire, span)
             && !WireSpans.found(scene, FindingKind.WIRE_OUT_OF_RANGE, wire, span)) {
-          findings.add(finding(scene, wire, span, noise.of(wire, run)));
+          findings.add(finding(scene, wire, span, now));
         }
       }
     }

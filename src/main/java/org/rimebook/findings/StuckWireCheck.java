@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
-import org.rimebook.record.Column;
 import org.rimebook.station.Interval;
 
 /**
@@ -58,7 +57,7 @@ final class StuckWireCheck implements Check {
     for (int wire = 0; wire < scene.depths().wires(); wire++) {
       HeldRuns held = new HeldRuns(scene.record().frequency(wire));
       double ends = held.endsPerReading(WINDOW);
-      double stepMm = held.step() * mmPerStep(scene, wire);
+      double stepMm = CounterStep.mm(scene, wire);
       for (HeldRuns.Held run : held.runs()) {
         Interval span = pace.span(run.fromRow(), run.toRow());
         boolean longEnough = run.readings() >= LEAST_READINGS && span.lengthMs() >= LEAST_MS;
@@ -148,22 +147,5 @@ final class StuckWireCheck implements Check {
       }
     }
     return high >= low ? high - low : Double.NaN;
-  }
-
-  /** How much depth a unit of frequency is in the middle of what a wire shows [mm]. */
-  private static double mmPerStep(Scene scene, int wire) {
-    Column frequency = scene.record().frequency(wire);
-    int stride = Math.max(1, frequency.size() / SAMPLE);
-    double[] slopes =
-        IntStream.iterate(0, row -> row + stride < frequency.size(), row -> row + stride)
-            .filter(row -> scene.depths().used(wire, row))
-            .filter(row -> scene.depths().used(wire, row + stride))
-            .mapToDouble(
-                row ->
-                    (scene.depths().depthMm(wire, row + stride) - scene.depths().depthMm(wire, row))
-                        / (frequency.get(row + stride) - frequency.get(row)))
-            .filter(Double::isFinite)
-            .toArray();
-    return slopes.length == 0 ? 0 : Math.abs(Robust.medianInPlace(slopes, slopes.length));
   }
 }

@@ -161,6 +161,9 @@ public record Winter(Scenario scenario, Variant variant, long seed, int days) {
       planting.may(FindingKind.NEAR_CAPACITY, planting.span());
       planting.may(FindingKind.OVERFLOW, planting.span());
     }
+    if (filledMm > capacityMm) {
+      planting.may(FindingKind.WIRE_OUT_OF_RANGE, planting.span());
+    }
   }
 
   /** What falls faster than air that cold can bring looks like a cap, and may be called one. */
