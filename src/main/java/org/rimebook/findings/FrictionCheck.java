@@ -29,7 +29,7 @@ final class FrictionCheck implements Check {
   @Override
   public String method() {
     return "A wire falls behind the others while they rise and catches up within two blocks of ten"
-        + " minutes, by 0.3 mm or six standard deviations, four times or more; or the level stands"
+        + " minutes, by 0.3 mm, six standard deviations and three steps of its counter, four times or more; or the level stands"
         + " still, steps up by as much within a few readings and stands still again, five times or"
         + " more in half days (own choice). Read every two minutes at least for the latter.";
   }
@@ -42,7 +42,7 @@ final class FrictionCheck implements Check {
     List<Finding> findings = new ArrayList<>();
     HourlyNoise noise = new HourlyNoise(scene);
     for (int wire = 0; wire < scene.sheet().wires().size(); wire++) {
-      List<Slip> slips = new WireSlips(scene.blocks(), noise, wire).find();
+      List<Slip> slips = new WireSlips(scene, noise, wire).find();
       for (List<Slip> group : Slip.groups(slips, WIRE_NEAR_MS)) {
         if (group.size() >= LEAST_SLIPS) {
           findings.add(wire(scene, wire, group));

@@ -31,6 +31,15 @@ final class PairNights {
   /** No difference is known better [mm]; own choice. */
   private static final double LEAST_NOISE_MM = 0.01;
 
+  /**
+   * A load that changes less explains nothing [mm]: tilt of a hundredth makes 0.1 mm of it, and a
+   * creep of the two wires would pass for load.
+   */
+  private static final double LEAST_LOAD_MM = 10;
+
+  /** Likewise for temperature [°C], which moves a wire by 0.004 % of its load a degree. */
+  private static final double LEAST_DEG_C = 3;
+
   private static final double OUTLIER_SD = 8;
   private static final int NEIGHBOURS = 3;
   private static final int LAG = 3;
@@ -67,10 +76,12 @@ final class PairNights {
     for (int s : Arrays.stream(in).map(i -> stretch[i]).distinct().toArray()) {
       pair.explain(i -> stretch[in[i]] == s ? 1 : 0);
     }
-    pair.explain(i -> nights.depthMm(one, other, pair.night[i]));
+    if (pair.range(i -> nights.depthMm(one, other, pair.night[i])) >= LEAST_LOAD_MM) {
+      pair.explain(i -> nights.depthMm(one, other, pair.night[i]));
+    }
     boolean warm =
         Arrays.stream(pair.night).mapToDouble(nights::temperatureC).allMatch(Double::isFinite);
-    if (warm) {
+    if (warm && pair.range(i -> nights.temperatureC(pair.night[i])) >= LEAST_DEG_C) {
       pair.explain(
           i -> nights.depthMm(one, other, pair.night[i]) * nights.temperatureC(pair.night[i]));
     }
@@ -79,23 +90,39 @@ final class PairNights {
     return pair;
   }
 
+  /**
+   * A night apart from those around it, which neither goes on from the two before nor leads to the
+   * two after, so that the ends of a creep are kept.
+   */
   private static boolean outlier(double[] mm, int at) {
     int from = Math.max(0, at - NEIGHBOURS);
     int to = Math.min(mm.length, at + NEIGHBOURS + 1);
     double[] near = Arrays.copyOfRange(mm, from, to);
     double off = Math.abs(mm[at] - Robust.medianInPlace(near, near.length));
-    return mm.length > 2 * NEIGHBOURS && off > OUTLIER_SD * noise(mm);
+    double limitMm = OUTLIER_SD * noise(mm);
+    return mm.length > 2 * NEIGHBOURS
+        && off > limitMm
+        && !follows(mm, at, -1, limitMm)
+        && !follows(mm, at, 1, limitMm);
   }
 
-  /** From differences three nights apart, since weather lasts a day or two. */
+  private static boolean follows(double[] mm, int at, int step, double limitMm) {
+    int far = at + 2 * step;
+    return far >= 0 && far < mm.length && Math.abs(mm[at] - 2 * mm[at + step] + mm[far]) <= limitMm;
+  }
+
+  /**
+   * From second differences of nights three apart: weather lasts a day or two, and a creep that
+   * goes on for half a season is no noise.
+   */
   private static double noise(double[] mm) {
-    double[] steps =
-        IntStream.range(0, Math.max(0, mm.length - LAG))
-            .mapToDouble(i -> Math.abs(mm[i + LAG] - mm[i]))
+    double[] bends =
+        IntStream.range(0, Math.max(0, mm.length - 2 * LAG))
+            .mapToDouble(i -> Math.abs(mm[i] - 2 * mm[i + LAG] + mm[i + 2 * LAG]))
             .toArray();
-    return steps.length == 0
+    return bends.length == 0
         ? Double.NaN
-        : Robust.sdFromMagnitudesInPlace(steps, steps.length) / Math.sqrt(2);
+        : Robust.sdFromMagnitudesInPlace(bends, bends.length) / Math.sqrt(6);
   }
 
   private static int[] stretches(Scene scene, Nights nights, int[] kept, int[] wires) {
@@ -121,6 +148,11 @@ final class PairNights {
         .map(Calibration::from)
         .flatMap(Optional::stream)
         .anyMatch(from -> from.toEpochMilli() > fromMs && from.toEpochMilli() <= toMs);
+  }
+
+  private double range(IntToDoubleFunction column) {
+    double[] values = IntStream.range(0, mm.length).mapToDouble(column).toArray();
+    return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
   }
 
   /** Takes what goes with a column out of the differences. */

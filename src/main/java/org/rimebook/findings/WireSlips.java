@@ -13,6 +13,9 @@ final class WireSlips {
 
   private static final double STEP_SD = 6;
 
+  /** The same in steps of the wire's counter; own choice. */
+  private static final double STEP_COUNTS = 3;
+
   /** Where the noise of readings isn't known it is judged in so much time on each side [ms]. */
   private static final long NOISE_MS = 6 * 3_600_000L;
 
@@ -37,11 +40,13 @@ final class WireSlips {
   private final Blocks blocks;
   private final HourlyNoise noise;
   private final int wire;
+  private final double leastMm;
   private final double[] ownMm;
   private final double[] othersMm;
 
-  WireSlips(Blocks blocks, HourlyNoise noise, int wire) {
-    this.blocks = blocks;
+  WireSlips(Scene scene, HourlyNoise noise, int wire) {
+    this.blocks = scene.blocks();
+    this.leastMm = Math.max(STEP_MM, STEP_COUNTS * CounterStep.mm(scene, wire));
     this.noise = noise;
     this.wire = wire;
     this.ownMm = new double[blocks.size()];
@@ -69,7 +74,7 @@ final class WireSlips {
     for (int block = 1; block + 1 < ownMm.length; block++) {
       double stepMm = behindMm(block - 1) - behindMm(block + 1);
       boolean rose = ownMm[block + 1] - ownMm[block - 1] >= LOST_SHARE * stepMm;
-      if (rose && stepMm > STEP_MM && stepMm > STEP_SD * noiseMm(block)) {
+      if (rose && stepMm > leastMm && stepMm > STEP_SD * noiseMm(block)) {
         int from = stuckSince(block - 1, Math.max(begin, back(block)), stepMm);
         if (from >= 0) {
           slips.add(new Slip(blocks.span(from, block + 2), stepMm));

@@ -57,6 +57,7 @@ final class HandMade {
   private DoubleUnaryOperator clockH = hour -> hour;
   private DoubleUnaryOperator noiseMm = hour -> 0.03;
   private ByWire apartMm = (wire, hour) -> 0;
+  private ByWire insteadMm = (wire, hour) -> Double.NaN;
   private Optional<DoubleUnaryOperator> windMs = Optional.empty();
   private List<Wire> hung;
   private double exchangedFromH = Double.POSITIVE_INFINITY;
@@ -119,6 +120,12 @@ final class HandMade {
   /** What each wire shows beyond the level [mm]. */
   HandMade apart(ByWire mm) {
     apartMm = mm;
+    return this;
+  }
+
+  /** What each wire shows instead, without noise [mm]; NaN where it shows the level. */
+  HandMade instead(ByWire mm) {
+    insteadMm = mm;
     return this;
   }
 
@@ -224,10 +231,12 @@ final class HandMade {
               Instant.ofEpochMilli(ms(clockH.applyAsDouble(hour))).atOffset(OFFSET).format(STAMP));
       for (int column = 0; column < sheet.wires().size(); column++) {
         int wire = hour >= exchangedFromH ? exchanged[column] : column;
-        double mm =
+        double shown = insteadMm.at(wire, hour);
+        double read =
             levelMm.applyAsDouble(hour)
                 + apartMm.at(wire, hour)
                 + noiseMm.applyAsDouble(hour) * random.nextGaussian();
+        double mm = Double.isNaN(shown) ? read : shown;
         CalibrationCurve curve = CalibrationCurve.of(sheet.wires().get(wire).calibrations().get(0));
         line.append(
             Double.isNaN(mm) ? "," : String.format(Locale.ROOT, ",%.3f", curve.frequencyHz(mm)));
