@@ -104,6 +104,9 @@ final class CalibrationDoubtCheck implements Check {
     Optional<WireComparison.Odd> odd = comparison.odd();
     for (int wire = 0; wire < scene.sheet().wires().size(); wire++) {
       int own = wire;
+      if (scene.leftOut(wire, span)) {
+        continue;
+      }
       String law = law(scene.sheet().wires().get(wire), span.fromMs());
       Optional<WireComparison.Odd> about = odd.filter(o -> o.wires().contains(own));
       boolean first = about.isEmpty() || about.get().wires().get(0) == wire;

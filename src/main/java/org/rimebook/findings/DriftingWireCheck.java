@@ -46,18 +46,20 @@ final class DriftingWireCheck implements Check {
                           && other.wires().containsAll(creep.wires())
                           && other.span().fromMs() - Nights.DAY_MS < creep.span().fromMs()
                           && other.span().toMs() + Nights.DAY_MS > creep.span().toMs());
-      boolean sheet =
-          creep.wires().stream()
-              .anyMatch(wire -> WireSpans.calibrationDoubted(scene, wire, creep.span()));
-      boolean sticks =
-          creep.wires().stream()
-              .anyMatch(wire -> WireSpans.found(scene, FindingKind.FRICTION, wire, creep.span()));
-      if (!within && !sheet && !sticks && !scene.explained(creep.span())) {
+      boolean known = creep.wires().stream().anyMatch(wire -> known(scene, wire, creep.span()));
+      if (!within && !known && !scene.explained(creep.span())) {
         findings.add(finding(scene, creep));
       }
     }
     findings.sort(Comparator.comparingLong(finding -> finding.span().fromMs()));
     return findings;
+  }
+
+  /** Whether something else was found of the wire, or said of it, that makes it differ. */
+  private static boolean known(Scene scene, int wire, Interval span) {
+    return WireSpans.calibrationDoubted(scene, wire, span)
+        || WireSpans.found(scene, FindingKind.FRICTION, wire, span)
+        || scene.leftOut(wire, span);
   }
 
   private Finding finding(Scene scene, WireCreep creep) {

@@ -44,7 +44,6 @@ public record Findings(List<Finding> open) {
     Scene now = scene;
     int tiers = Checks.TIERS.size();
     for (int tier = 0; tier < tiers; tier++) {
-      // What was dismissed is known all the same, so that it isn't raised as something else.
       List<Finding> known = new ArrayList<>();
       for (Check check : Checks.TIERS.get(tier)) {
         progress.step("looking for what is wrong", tier / (double) tiers);
@@ -52,11 +51,24 @@ public record Findings(List<Finding> open) {
       }
       List<Finding> open = settled.open(known);
       all.addAll(open);
-      known.removeAll(open);
-      now = tier + 1 < tiers ? now.having(known).accepting(open) : now;
+      now = tier + 1 < tiers ? next(now, known, open, tier) : now;
     }
     all.sort(BY_TIME);
     return new Findings(all);
+  }
+
+  /**
+   * What the checks after a tier see. What was dismissed is known to them all the same, and what
+   * was dismissed of the record is left out as if it were accepted, so that it isn't raised as
+   * something else.
+   */
+  private static Scene next(Scene now, List<Finding> known, List<Finding> open, int tier) {
+    if (tier == 0) {
+      return now.accepting(known);
+    }
+    List<Finding> dismissed = new ArrayList<>(known);
+    dismissed.removeAll(open);
+    return now.having(dismissed).accepting(open);
   }
 
   /** What is still to be decided under another notebook of the same season. */

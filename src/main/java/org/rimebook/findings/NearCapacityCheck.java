@@ -77,7 +77,9 @@ final class NearCapacityCheck implements Check {
         high
             ? blocks.span(Math.min(from, filling.to() - 1), filling.to())
             : new Interval(Math.max(all.fromMs(), all.toMs() - DAY_MS), all.toMs());
-    if (!scene.explained(span)) {
+    // Emptied, or marked as full, within a day: somebody has seen to it.
+    Interval after = new Interval(span.fromMs(), span.toMs() + DAY_MS);
+    if (!scene.explainedInPart(after)) {
       findings.add(finding(span, topMm, capacityMm, soon ? perDayMm : Double.NaN));
     }
   }

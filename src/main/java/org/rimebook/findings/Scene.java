@@ -158,6 +158,15 @@ public final class Scene {
         .anyMatch(entry -> entry.span().orElseThrow().overlaps(span));
   }
 
+  /** Whether a wire isn't to be believed for most of a span, by what somebody has said. */
+  public boolean leftOut(int wire, Interval span) {
+    return notebook.inForce().stream()
+        .filter(Entry.BadInterval.class::isInstance)
+        .map(Entry.BadInterval.class::cast)
+        .filter(bad -> bad.wires().isEmpty() || bad.wires().contains(wireName(wire)))
+        .anyMatch(bad -> mostly(bad.interval(), span));
+  }
+
   private static boolean leavesAllOut(Entry entry) {
     return entry instanceof Entry.ServiceVisit
         || entry instanceof Entry.BadInterval bad && bad.wires().isEmpty();
