@@ -58,7 +58,7 @@ final class DriftingWireCheck implements Check {
   /** Whether something else was found of the wire, or said of it, that makes it differ. */
   private static boolean known(Scene scene, int wire, Interval span) {
     return WireSpans.calibrationDoubted(scene, wire, span)
-        || WireSpans.found(scene, FindingKind.FRICTION, wire, span)
+        || WireSpans.touched(scene, wire, span)
         || scene.leftOut(wire, span);
   }
 

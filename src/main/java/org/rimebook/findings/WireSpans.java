@@ -1,5 +1,7 @@
 package org.rimebook.findings;
 
+import org.rimebook.notebook.BadReason;
+import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 
 /** Whether what was found before is about a wire at some time. */
@@ -11,6 +13,16 @@ final class WireSpans {
   static boolean calibrationDoubted(Scene scene, int wire, Interval span) {
     return found(scene, FindingKind.EXCHANGED_WIRES, wire, span)
         || found(scene, FindingKind.CALIBRATION, wire, span);
+  }
+
+  /** Whether something touches a wire in part of a span: it was found, or has been said. */
+  static boolean touched(Scene scene, int wire, Interval span) {
+    return found(scene, FindingKind.FRICTION, wire, span)
+        || scene.notebook().inForce().stream()
+            .filter(Entry.BadInterval.class::isInstance)
+            .map(Entry.BadInterval.class::cast)
+            .filter(bad -> bad.reason() == BadReason.OBSTRUCTION && bad.interval().overlaps(span))
+            .anyMatch(bad -> bad.wires().contains(scene.wireName(wire)));
   }
 
   /** Whether something of a kind about a wire, or about all, was found over part of a span. */
