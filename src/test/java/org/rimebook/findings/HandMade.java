@@ -216,6 +216,15 @@ final class HandMade {
     }
   }
 
+  private double shownMm(int wire, double hour, Random random) {
+    double read =
+        levelMm.applyAsDouble(hour)
+            + apartMm.at(wire, hour)
+            + noiseMm.applyAsDouble(hour) * random.nextGaussian();
+    double shown = insteadMm.at(wire, hour);
+    return Double.isNaN(shown) ? read : shown;
+  }
+
   private List<String> lines(StationSheet sheet) {
     Random random = new Random(20250110);
     List<String> lines = new ArrayList<>();
@@ -231,12 +240,7 @@ final class HandMade {
               Instant.ofEpochMilli(ms(clockH.applyAsDouble(hour))).atOffset(OFFSET).format(STAMP));
       for (int column = 0; column < sheet.wires().size(); column++) {
         int wire = hour >= exchangedFromH ? exchanged[column] : column;
-        double shown = insteadMm.at(wire, hour);
-        double read =
-            levelMm.applyAsDouble(hour)
-                + apartMm.at(wire, hour)
-                + noiseMm.applyAsDouble(hour) * random.nextGaussian();
-        double mm = Double.isNaN(shown) ? read : shown;
+        double mm = shownMm(wire, hour, random);
         CalibrationCurve curve = CalibrationCurve.of(sheet.wires().get(wire).calibrations().get(0));
         line.append(
             Double.isNaN(mm) ? "," : String.format(Locale.ROOT, ",%.3f", curve.frequencyHz(mm)));
