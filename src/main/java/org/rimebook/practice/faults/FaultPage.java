@@ -33,7 +33,8 @@ public final class FaultPage {
           "only to what needn't be found: faults too small to matter, what goes with a fault, and what",
           "nobody could tell from one by the record, as ten millimetres that fall in half an hour at",
           "-7 °C, which the storms of these winters know and snow sliding in looks like. They count",
-          "neither for nor against precision.",
+          "neither for nor against precision. Winters were whole; the first two months of a record",
+          "tell less of clocks, creeps and what is usual.",
           "");
 
   private FaultPage() {}

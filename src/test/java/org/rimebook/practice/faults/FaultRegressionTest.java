@@ -10,22 +10,22 @@ import org.rimebook.findings.FindingKind;
 /**
  * Two months of one seed of every class. How well the checks do over whole winters and seeds is
  * told by their page; this holds them to what they do on a few: no fault that has to be found is
- * missed but the three that two months don't tell, and nothing is raised that belongs to none.
+ * missed but the two below, and nothing is raised that belongs to none. A clock that drifts is left
+ * out: one that was set once in two months can only be said to have jumped.
  */
 class FaultRegressionTest {
 
   private static final int DAYS = 60;
   private static final long SEED = 2;
 
-  /** The clock's first steps, and a cap that lets go while it goes on snowing. */
+  /** A step of the clock too near the end, and a cap that lets go while it goes on snowing. */
   private static final Map<FaultClass, FindingKind> ONE_MISSED =
       Map.of(
           FaultClass.SUMMER_TIME, FindingKind.CLOCK_OFFSET,
-          FaultClass.CLOCK_DRIFT, FindingKind.CLOCK_DRIFT,
           FaultClass.CAPPED, FindingKind.CAPPING);
 
   @ParameterizedTest
-  @EnumSource(FaultClass.class)
+  @EnumSource(value = FaultClass.class, mode = EnumSource.Mode.EXCLUDE, names = "CLOCK_DRIFT")
   void faultsAreFoundAsWellAsBeforeAndNothingElse(FaultClass of) {
     FaultScore score = FaultScore.of(of, SEED, DAYS);
     assertThat(score.tallies())
