@@ -18,7 +18,7 @@ import org.rimebook.station.InputException;
 /** Winters of every class whose findings have all been decided on. */
 class DecidedFindingsTest {
 
-  private static final int DAYS = 40;
+  private static final int DAYS = 30;
   private static final long SEED = 5;
 
   private static List<Finding> open(Season season, List<Entry> entries) {
