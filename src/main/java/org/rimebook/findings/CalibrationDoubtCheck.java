@@ -10,6 +10,7 @@ import org.rimebook.notebook.Entry;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Wire;
+import org.rimebook.station.Words;
 
 /**
  * Calibrations that don't suit the record: depths that are impossible or stand apart from the
@@ -88,10 +89,10 @@ final class CalibrationDoubtCheck implements Check {
     }
     String limit =
         depthMm > capacityMm
-            ? Wording.text("the bucket holds %.0f mm", capacityMm)
+            ? Words.text("the bucket holds %.0f mm", capacityMm)
             : "an empty bucket reads about 0 mm";
     String reason =
-        Wording.text("The wires read %.1f mm at the start; ", depthMm)
+        Words.text("The wires read %.1f mm at the start; ", depthMm)
             + limit
             + ". Compare A, B and f0 of all wires with their sheets.";
     Finding.Subject bucket = Finding.Subject.bucket(span);
@@ -147,9 +148,9 @@ final class CalibrationDoubtCheck implements Check {
       return "";
     }
     return Double.isFinite(ratio)
-        ? Wording.text(
+        ? Words.text(
             "A/(2 f0 B) of %s is %.2f; a taut wire has 1.00, more than %.2f off is rare.",
             wire.name(), ratio, STRING_TOLERANCE)
-        : Wording.text("The curve of %s is a straight line; a taut wire's isn't.", wire.name());
+        : Words.text("The curve of %s is a straight line; a taut wire's isn't.", wire.name());
   }
 }

@@ -7,6 +7,7 @@ import org.rimebook.findings.SnowOnGround.Growth;
 import org.rimebook.findings.SteepRises.Rise;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Snow that bridges the orifice and slides in later: the level stands still though it snows, then
@@ -93,7 +94,7 @@ final class CappingCheck implements Check {
     }
     Interval span = blocks.span(since, rise.to());
     String reason =
-        Wording.text(
+        Words.text(
             "The level stood still for %s while snow on the ground grew by %.0f cm, then rose by"
                 + " %.1f mm in %s with hardly any new snow. What was held up fell some time before.",
             Wording.duration(blocks.span(since, rise.from()).lengthMs()),
@@ -111,7 +112,7 @@ final class CappingCheck implements Check {
     int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
     Interval span = blocks.span(back, rise.to());
     String reason =
-        Wording.text(
+        Words.text(
             "The level stood still for %s, then rose by %.1f mm in %s at %s: more than air that"
                 + " cold brings in the time. Snow on the inlet will have slid in.",
             Wording.duration(blocks.span(back, rise.from()).lengthMs()),

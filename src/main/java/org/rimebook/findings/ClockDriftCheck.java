@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** A clock that gains or loses minutes and is set right at visits. */
 final class ClockDriftCheck implements Check {
@@ -84,7 +85,7 @@ final class ClockDriftCheck implements Check {
   private Finding finding(ClockDrift drift, Interval span, long offMs, Optional<Interval> doubted) {
     double minutesPerDay = Math.abs(drift.rate()) * MS_PER_DAY / MINUTE_MS;
     String reason =
-        Wording.text(
+        Words.text(
             "The clock %s %.2f min a day: it was set %s %d times, by what had come together since"
                 + " the time before, at most %s here.",
             drift.rate() > 0 ? "gains" : "loses",
@@ -93,7 +94,7 @@ final class ClockDriftCheck implements Check {
             drift.steps().size(),
             Wording.duration(offMs));
     String note =
-        Wording.text(
+        Words.text(
             "Clock %s by up to %s before it was set: mend the stamps in a copy of the file.",
             drift.rate() > 0 ? "fast" : "slow", Wording.duration(offMs));
     return new Finding(

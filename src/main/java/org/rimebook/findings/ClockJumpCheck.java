@@ -10,6 +10,7 @@ import org.rimebook.record.LineReason;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.record.SetAside;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Clocks set back or forward, or that lost the time. */
 final class ClockJumpCheck implements Check {
@@ -85,7 +86,7 @@ final class ClockJumpCheck implements Check {
     Interval span = between(back, hole);
     String by = Wording.duration(Math.abs(back.byMs()));
     String reason =
-        Wording.text(
+        Words.text(
             "The clock jumped %s by %s and was set %s by the same after %s: there's a hole of that"
                 + " length at one end, and times the file has twice at the other.",
             fast ? "forward" : "back",
@@ -93,7 +94,7 @@ final class ClockJumpCheck implements Check {
             fast ? "back" : "forward",
             Wording.duration(span.lengthMs()));
     String note =
-        Wording.text(
+        Words.text(
             "Clock %s by %s: mend the stamps in a copy of the file.", fast ? "fast" : "slow", by);
     return finding(span, back.byMs(), reason, SURE, note);
   }
@@ -102,11 +103,11 @@ final class ClockJumpCheck implements Check {
     Interval twice = new Interval(back.atMs() + back.byMs(), back.atMs());
     String by = Wording.duration(Math.abs(back.byMs()));
     String reason =
-        Wording.text(
+        Words.text(
             "The clock was set back by %s: the file has the times from %s twice.",
             by, Wording.span(twice, scene.sheet().utcOffset()));
     String note =
-        Wording.text(
+        Words.text(
             "Clock set back by %s here: either the readings before are stamped late or those after"
                 + " early; mend the stamps in a copy of the file, which brings back the readings"
                 + " set aside.",
@@ -158,7 +159,7 @@ final class ClockJumpCheck implements Check {
           lines.reason() == LineReason.BAD_CLOCK ? around(record, file, lines) : Optional.empty();
       if (hole.isPresent()) {
         String reason =
-            Wording.text(
+            Words.text(
                 "The clock had lost the time: %d lines of %s, from line %d on, have the %s.",
                 lines.lines(), lines.file(), lines.firstLine(), lines.detail());
         findings.add(

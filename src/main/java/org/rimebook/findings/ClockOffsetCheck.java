@@ -8,6 +8,7 @@ import java.util.Set;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Summer time or another time zone: from a step of the clock on, or all season, air temperature and
@@ -103,7 +104,7 @@ final class ClockOffsetCheck implements Check {
     }
     boolean fast = hole.atMs() < back.atMs();
     String reason =
-        Wording.text(
+        Words.text(
             "The clock was set %s by %s and %s by the same after %s, as for summer time.",
             fast ? "forward" : "back",
             Wording.duration(Math.abs(back.byMs())),
@@ -142,7 +143,7 @@ final class ClockOffsetCheck implements Check {
             record.stampMs(record.size() - 1));
     boolean first = earlier.lengthMs() < later.lengthMs();
     String reason =
-        Wording.text(
+        Words.text(
             "The clock was set %s by %s, and from there on the daily course of what the sun drives"
                 + " comes %.2f h %s. The shorter side is taken for the wrong one.",
             step.back() ? "back" : "forward",
@@ -168,7 +169,7 @@ final class ClockOffsetCheck implements Check {
       return List.of();
     }
     String reason =
-        Wording.text(
+        Words.text(
             "The air is warmest at %.1f h by the record; by longitude the sun stands highest at"
                 + " %.1f h and warms most about %.2f h later: the clock, or utc_offset, is off by"
                 + " about %.0f h all season.",
@@ -178,7 +179,7 @@ final class ClockOffsetCheck implements Check {
 
   private Finding finding(Interval span, String reason, double strength, double fastMs) {
     String note =
-        Wording.text(
+        Words.text(
             "Clock %s by %s: mend the stamps in a copy of the file, or utc_offset in the station"
                 + " sheet when it is off all season.",
             fastMs > 0 ? "fast" : "slow", Wording.duration((long) Math.abs(fastMs)));

@@ -2,6 +2,7 @@ package org.rimebook.findings;
 
 import java.util.Optional;
 import org.rimebook.station.Channel;
+import org.rimebook.station.Words;
 
 /**
  * Whether air temperature and supply voltage go on across a hole as if no time had passed: how
@@ -48,7 +49,7 @@ final class Continuity {
       return Optional.empty();
     }
     return Optional.of(
-        Wording.text(
+        Words.text(
             "across it the air temperature changes by %.1f °C and the supply by %.2f V, which both"
                 + " do so little in as long once in %.0f times",
             Math.abs(temperature[after] - temperature[before]),

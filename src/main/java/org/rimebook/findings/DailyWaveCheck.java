@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Wires that move apart and together once a day, with the sun. The mean of all wires moves less, so
@@ -91,14 +92,14 @@ final class DailyWaveCheck implements Check {
     List<String> names = Arrays.stream(large).mapToObj(scene::wireName).toList();
     List<String> sizes =
         IntStream.range(0, apartMm.length)
-            .mapToObj(w -> Wording.text("%s by %.2f mm", scene.wireName(w), apartMm[w]))
+            .mapToObj(w -> Words.text("%s by %.2f mm", scene.wireName(w), apartMm[w]))
             .toList();
     String side = shaded(scene, ownMm);
     String reason =
         "On dry days the wires move about their mean once a day: "
             + Wording.names(sizes)
             + " either way"
-            + Wording.text(", %.2f mm and less being usual.", LARGE_MM)
+            + Words.text(", %.2f mm and less being usual.", LARGE_MM)
             + side;
     double most = Arrays.stream(apartMm).max().orElse(0);
     double strength = Math.min(0.9, 0.2 + 0.3 * most / LARGE_MM / CLEARLY);
@@ -120,7 +121,7 @@ final class DailyWaveCheck implements Check {
     double shadedMm = ownMm[at.getAsInt()];
     return shadedMm < LARGE_MM || shadedMm < CLEARLY * ownMm[least]
         ? ""
-        : Wording.text(
+        : Words.text(
             " %s should move least but moves by %.2f mm, %s by %.2f mm: the wires' places or leads"
                 + " may not be as the sheet has them.",
             scene.wireName(at.getAsInt()), shadedMm, scene.wireName(least), ownMm[least]);

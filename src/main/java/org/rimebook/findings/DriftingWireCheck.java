@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Wires that creep away from the others over days to weeks, or whose zero shifts at once. With
@@ -68,21 +69,21 @@ final class DriftingWireCheck implements Check {
     Interval span = creep.span();
     String subject =
         one
-            ? Wording.text(
+            ? Words.text(
                 "Wire %s %s the others",
                 names.get(0), creep.creeps() ? "creeps away from" : "shifts against")
-            : Wording.text(
+            : Words.text(
                 "Wires %s %s each other",
                 Wording.names(names), creep.creeps() ? "creep away from" : "shift against");
     double days = (double) span.lengthMs() / Nights.DAY_MS;
     String how =
         creep.creeps()
-            ? Wording.text(
+            ? Words.text(
                 " by %+.2f mm in %s (%+.3f mm/d)",
                 creep.mm(), Wording.duration(span.lengthMs()), creep.mm() / days)
-            : Wording.text(" by %+.2f mm at once", creep.mm());
+            : Words.text(" by %+.2f mm at once", creep.mm());
     String usual =
-        Wording.text(
+        Words.text(
             "; from night to night their difference usually changes by %.2f mm.%s",
             creep.noiseMm(), one ? "" : " Which of them it is can't be told.");
     String note = creep.creeps() ? "Creeps away from the others." : "Its zero shifts.";

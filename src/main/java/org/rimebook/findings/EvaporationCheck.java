@@ -3,6 +3,7 @@ package org.rimebook.findings;
 import java.util.List;
 import org.rimebook.findings.DryFall.Rate;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Evaporation: the level falls from one dry mild day to the next and not, or much less, in the
@@ -70,7 +71,7 @@ final class EvaporationCheck implements Check {
     double mildDays = mildDays(level);
     String where = level.knowsAir() ? "dry days above -1 °C" : "dry days";
     String reason =
-        Wording.text(
+        Words.text(
             "In %s the level fell by %.2f mm a day (standard uncertainty %.2f mm, from %.0f days)."
                 + " Over %.0f such days of the season that makes about %.1f mm.",
             where,
@@ -85,7 +86,7 @@ final class EvaporationCheck implements Check {
         reason,
         Math.min(1, 0.3 - mild.mmPerDay()),
         Proposals.remark(
-            span, Wording.text("Evaporates %.2f mm a day in mild weather.", -mild.mmPerDay())));
+            span, Words.text("Evaporates %.2f mm a day in mild weather.", -mild.mmPerDay())));
   }
 
   private static double mildDays(HourlyLevel level) {

@@ -6,6 +6,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** A stretch of time in which another order of the calibrations suits the wires. */
 final class ExchangedStretch {
@@ -65,7 +66,7 @@ final class ExchangedStretch {
     }
     double strength = Math.min(1, 0.6 + 0.05 * sheetMm / Math.max(usualMm, otherMm));
     String depths =
-        Wording.text(
+        Words.text(
             "The wires' depths stand %.1f mm apart by the station sheet, %.1f mm with calibrations"
                 + " exchanged",
             sheetMm, otherMm);
@@ -79,7 +80,7 @@ final class ExchangedStretch {
       return Optional.empty();
     }
     String slopes =
-        Wording.text(
+        Words.text(
             "; over a rise of %.0f mm increments differ by %.1f %% and %.1f %%.",
             rangeMm, 100 * sheetOff, 100 * otherOff);
     return Optional.of(new Evidence(depths + slopes, strength));

@@ -14,9 +14,6 @@ import org.rimebook.station.Progress;
  */
 public record Findings(List<Finding> open) {
 
-  /** Nothing found. */
-  public static final Findings NONE = new Findings(List.of());
-
   /** By start, then by kind. */
   public static final Comparator<Finding> BY_TIME =
       Comparator.comparingLong((Finding f) -> f.span().fromMs())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Something touches: a wire, or the whole bucket, stays where it is while it precipitates and
@@ -29,7 +30,8 @@ final class FrictionCheck implements Check {
   @Override
   public String method() {
     return "A wire falls behind the others while they rise and catches up within two blocks of ten"
-        + " minutes, by 0.3 mm, six standard deviations and three steps of its counter, four times or more; or the level stands"
+        + " minutes, by 0.3 mm, six standard deviations and three steps of its counter, four times"
+        + " or more; or the level stands"
         + " still, steps up by as much within a few readings and stands still again, five times or"
         + " more in half days (own choice). Read every two minutes at least for the latter.";
   }
@@ -62,7 +64,7 @@ final class FrictionCheck implements Check {
     Interval span = Slip.span(slips);
     String name = scene.wireName(wire);
     String reason =
-        Wording.text(
+        Words.text(
             "%s stays behind while the others rise and catches up in steps: %d times, by %.1f to"
                 + " %.1f mm. Something touches it.",
             name, slips.size(), Slip.leastMm(slips), Slip.mostMm(slips));
@@ -80,7 +82,7 @@ final class FrictionCheck implements Check {
     long before = steps.get(0).span().toMs() - BEFORE_MS;
     Interval span = new Interval(Math.max(all.fromMs(), before), all.toMs());
     String reason =
-        Wording.text(
+        Words.text(
             "The level stands still and steps up, %d times, by %.1f to %.1f mm within a few"
                 + " readings: the bucket touches something.",
             steps.size(), Slip.leastMm(steps), Slip.mostMm(steps));

@@ -6,6 +6,7 @@ import java.util.List;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * A frozen bucket: in deep cold every wire's readings scatter far less than they do in the same
@@ -110,7 +111,7 @@ final class FrozenCheck implements Check {
       return;
     }
     String reason =
-        Wording.text(
+        Words.text(
             "For %s at %s on average the readings of every wire scattered less than half as much"
                 + " as usual in the same wind. What falls on ice still weighs; totals stand.",
             Wording.duration(span.lengthMs()), Wording.degC(degC));

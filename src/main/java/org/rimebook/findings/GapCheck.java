@@ -9,6 +9,7 @@ import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Gaps in the record, with what the bucket gained across each. The totals across a gap stand as
@@ -70,7 +71,7 @@ final class GapCheck implements Check {
                 + " across it; when isn't known.";
     String power =
         sagged
-            ? Wording.text(
+            ? Words.text(
                 " The supply had fallen to %.1f V, %.1f V being usual.",
                 supply.beforeV(lastMs), supply.usualV())
             : "";

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Bursts of spikes. Single spikes are left out as they are; where they come in dozens, some hit
@@ -39,7 +40,8 @@ final class InterferenceCheck implements Check {
   public String method() {
     return "Half hours in which at least 2 readings of a wire and 3 % of them are spikes or out"
         + " of range or, beside such ones, 1 mm off the median of five readings, 10 times the usual"
-        + " noise and 20 times what four in ten are off; 6 in a burst and 8 times the usual number (own choice; counting"
+        + " noise and 20 times what four in ten are off; 6 in a burst and 8 times the usual number"
+        + " (own choice; counting"
         + " rejected readings: common practice).";
   }
 
@@ -166,7 +168,7 @@ final class InterferenceCheck implements Check {
     List<String> names = burst.wires.stream().map(scene::wireName).toList();
     int readings = burst.wires.size() * (burst.toRow - burst.fromRow);
     String reason =
-        Wording.text(
+        Words.text(
             "%d of %d readings of %s are struck in %s (%.0f %%).",
             burst.struck,
             readings,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.rimebook.findings.DryFall.Day;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * A leak: the level falls day after day, by night as by day, in the cold as in mild weather, faster
@@ -38,9 +39,6 @@ final class LeakCheck implements Check {
 
   private static final double LEAST_OTHER_DAYS = 4;
 
-  /** In mild weather other mild days are compared, since water evaporates then [°C]. */
-  private static final double MILD_DEG_C = -1;
-
   private static final int NIGHT_FROM = 20;
   private static final int NIGHT_TO = 5;
 
@@ -53,7 +51,7 @@ final class LeakCheck implements Check {
   public String method() {
     return "Dry days, the same time of day compared and the wires' mean temperature effect taken"
         + " off, in which the level falls by 0.2 mm and three standard deviations, for at least"
-        + " three days together and twice as fast as on other dry days as mild; nights (20 to 5 h)"
+        + " three days together and twice as fast as on other dry days; nights (20 to 5 h)"
         + " must fall at 0.7 of the rate of the days, since evaporation hardly goes on in the dark."
         + " What was caught is proposed as what the level gained in wet hours and the rate times"
         + " their length (own choice).";
@@ -120,7 +118,7 @@ final class LeakCheck implements Check {
       return Optional.empty();
     }
     String reason =
-        Wording.text(
+        Words.text(
             "The level fell by %.2f mm a day for %s, by night (%.2f mm a day) as by day (%.2f mm a"
                 + " day), mean air temperature %s.",
             -mm,
@@ -149,7 +147,7 @@ final class LeakCheck implements Check {
   }
 
   private static Entry proposal(Interval span, double caughtMm, double mmPerDay) {
-    String leaks = Wording.text("Leaks %.2f mm a day.", -mmPerDay);
+    String leaks = Words.text("Leaks %.2f mm a day.", -mmPerDay);
     return Double.isNaN(caughtMm)
         ? Proposals.remark(span, leaks)
         : Proposals.estimate(

@@ -7,6 +7,7 @@ import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Spells in which the supply stood below what it usually rests at, and whether the readings became
@@ -150,18 +151,18 @@ final class LowSupplyCheck implements Check {
     boolean noisy = lowNoise > LEAST_NOISE_MM && lowNoise > NOISIER * usualNoise;
     boolean losing = lost > usualLost + LOST;
     String reason =
-        Wording.text(
+        Words.text(
             "The supply fell to %.2f V, below %.2f V, for %s.",
             spell.lowest(), spell.limitV, Wording.duration(span.lengthMs()));
     reason +=
         noisy
-            ? Wording.text(
+            ? Words.text(
                 " The noise of a reading is %.2f mm then, and %.2f mm in the week around.",
                 lowNoise, usualNoise)
             : "";
     reason +=
         losing
-            ? Wording.text(
+            ? Words.text(
                 " %.0f %% of the readings are lost then, %.0f %% in the week around.",
                 100 * lost, 100 * usualLost)
             : "";

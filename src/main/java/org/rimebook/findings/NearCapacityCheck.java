@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rimebook.findings.Fillings.Filling;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * A bucket that was nearly full, or will be within a week at the rate the season filled it: it
@@ -96,10 +97,10 @@ final class NearCapacityCheck implements Check {
   private Finding finding(Interval span, double topMm, double capacityMm, double perDayMm) {
     String ahead =
         Double.isFinite(perDayMm)
-            ? Wording.text(" At %.1f mm a day it is full within a week.", perDayMm)
+            ? Words.text(" At %.1f mm a day it is full within a week.", perDayMm)
             : "";
     String reason =
-        Wording.text(
+        Words.text(
             "The level came up to %.0f mm, %.0f %% of the %.0f mm the bucket holds.%s",
             topMm, 100 * topMm / capacityMm, capacityMm, ahead);
     return Finding.harmless(

@@ -7,6 +7,7 @@ import java.util.List;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Wires that are noisier than they usually are beside the others in the same hour. Wind makes all
@@ -98,7 +99,7 @@ final class NoisyWireCheck implements Check {
   private Finding finding(Scene scene, int wire, Interval span, HourlyNoise.Noise noise) {
     String name = scene.wireName(wire);
     String reason =
-        Wording.text(
+        Words.text(
             "Wire %s scatters by %.2f mm for %s, %.1f times as much beside the others as usual;"
                 + " they scatter by %.2f mm.",
             name,

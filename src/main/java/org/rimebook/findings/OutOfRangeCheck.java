@@ -7,6 +7,7 @@ import org.rimebook.depth.Robust;
 import org.rimebook.depth.Screening;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Wires that give depths no bucket of the gauge can have, for more than single readings. */
 final class OutOfRangeCheck implements Check {
@@ -68,7 +69,7 @@ final class OutOfRangeCheck implements Check {
       }
     }
     String reason =
-        Wording.text(
+        Words.text(
             "Wire %s gives a frequency of about %.0f for %s (%d readings), which no depth of the"
                 + " bucket has.",
             name,

@@ -5,6 +5,7 @@ import java.util.List;
 import org.rimebook.findings.Fillings.Filling;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * A bucket that is full: the level comes up to what the sheet says the bucket holds and never gets
@@ -88,7 +89,7 @@ final class OverflowCheck implements Check {
 
   private Finding finding(Scene scene, Interval span, double topMm, double capacityMm) {
     String reason =
-        Wording.text(
+        Words.text(
             "The level came up to %.1f mm, the bucket holding %.0f mm, and stood there for %s until"
                 + " %s. Nothing more could be caught.",
             topMm,

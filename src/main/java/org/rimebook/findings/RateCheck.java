@@ -5,6 +5,7 @@ import java.util.List;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Catch faster than any rain, and not by somebody at the gauge. */
 final class RateCheck implements Check {
@@ -91,7 +92,7 @@ final class RateCheck implements Check {
 
   private Finding finding(Interval span, double riseMm, long tookMs) {
     String reason =
-        Wording.text(
+        Words.text(
             "The level rose by %.1f mm within %s; no rain brings more than 25 mm in 5 min.",
             riseMm, Wording.duration(tookMs));
     return Finding.doubting(

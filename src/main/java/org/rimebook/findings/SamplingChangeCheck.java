@@ -5,6 +5,7 @@ import java.util.List;
 import org.rimebook.record.SamplingRun;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Changes of the sampling interval. Totals stand; what is seen in a minute may differ. */
 final class SamplingChangeCheck implements Check {
@@ -60,7 +61,7 @@ final class SamplingChangeCheck implements Check {
   private Finding finding(SeasonRecord record, SamplingRun before, SamplingRun run) {
     Interval span = new Interval(record.stampMs(run.firstRow()), record.stampMs(run.lastRow()));
     String reason =
-        Wording.text(
+        Words.text(
             "Readings come every %s from here on, every %s before.",
             every(run.intervalMs()), every(before.intervalMs()));
     return Finding.harmless(
@@ -68,6 +69,6 @@ final class SamplingChangeCheck implements Check {
   }
 
   private static String every(long ms) {
-    return ms < 120_000 ? Wording.text("%.0f s", ms / SECOND_MS) : Wording.duration(ms);
+    return ms < 120_000 ? Words.text("%.0f s", ms / SECOND_MS) : Wording.duration(ms);
   }
 }

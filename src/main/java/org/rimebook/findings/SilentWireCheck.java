@@ -10,6 +10,7 @@ import org.rimebook.depth.Screening;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Wires that give nothing, or jump about and then give nothing, while others go on; and all wires
@@ -100,7 +101,7 @@ final class SilentWireCheck implements Check {
 
   private Finding ofAll(Interval span) {
     String reason =
-        Wording.text(
+        Words.text(
             "No wire gives a frequency for %s while the logger goes on writing.",
             Wording.duration(span.lengthMs()));
     return Finding.harmless(
@@ -121,7 +122,7 @@ final class SilentWireCheck implements Check {
     String name = scene.wireName(wire);
     StringBuilder reason = new StringBuilder();
     reason.append(
-        Wording.text(
+        Words.text(
             "Wire %s gives no frequency for %s while others do.",
             name, Wording.duration(pace.span(run.fromRow(), run.toRow()).lengthMs())));
     if (from < run.fromRow()) {
@@ -142,7 +143,7 @@ final class SilentWireCheck implements Check {
   }
 
   private static String jumping(Pace pace, int fromRow, int toRow, String when) {
-    return Wording.text(
+    return Words.text(
         "For %s %s, readings are missing or wild.",
         Wording.duration(pace.span(fromRow, toRow).lengthMs()), when);
   }

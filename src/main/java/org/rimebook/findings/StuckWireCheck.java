@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Wires whose frequency stays the same while it should vary. Readings of a fine counter always
@@ -35,7 +36,6 @@ final class StuckWireCheck implements Check {
 
   private static final double SURE_MS = 24 * 3_600_000.0;
   private static final int WINDOW = 30;
-  private static final int SAMPLE = 5_000;
 
   @Override
   public FindingKind kind() {
@@ -87,15 +87,15 @@ final class StuckWireCheck implements Check {
       return Optional.empty();
     }
     String name = scene.wireName(wire);
-    String others = movedMm > 0 ? Wording.text(" The other wires moved by %.2f mm.", movedMm) : "";
+    String others = movedMm > 0 ? Words.text(" The other wires moved by %.2f mm.", movedMm) : "";
     String own =
         still
-            ? Wording.text(
+            ? Words.text(
                 " Usually it changes within %.0f readings at the latest.",
                 Math.ceil(1 / usual.endsPerReading))
             : "";
     String reason =
-        Wording.text(
+        Words.text(
                 "Wire %s gives the same frequency, %.2f, for %s (%d readings).",
                 name,
                 scene.record().frequency(wire).get(run.fromRow()),

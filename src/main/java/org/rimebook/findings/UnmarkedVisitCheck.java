@@ -7,6 +7,7 @@ import java.util.List;
 import org.rimebook.notebook.VisitAction;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Service visits nobody marked. What was done is told by what the level did; a rise that neither
@@ -140,10 +141,10 @@ final class UnmarkedVisitCheck implements Check {
     List<VisitAction> actions = actions(what);
     String off =
         lifted(what)
-            ? Wording.text("went down to %.0f mm in between", what.lowestMm())
+            ? Words.text("went down to %.0f mm in between", what.lowestMm())
             : what.falls() == 0 ? "rose at once" : "shook in between";
     String reason =
-        Wording.text(
+        Words.text(
             "All wires alike: the level was %.1f mm before and %.1f mm after (%+.1f mm), and %s"
                 + " within %s, which no weather does.",
             what.fromMm(), what.toMm(), change, off, Wording.duration(span.lengthMs()));
@@ -173,16 +174,16 @@ final class UnmarkedVisitCheck implements Check {
     double areaCm2 = scene.sheet().gauge().orificeAreaCm2();
     double change = what.changeMm().orElseThrow();
     if (actions.contains(VisitAction.RECHARGED)) {
-      return Wording.text(
+      return Words.text(
           "Emptied, it seems, of at least %.1f L of water; charged to %.0f mm, which is %.2f L of"
               + " water over %.0f cm².",
           litres(-change, areaCm2), what.toMm(), litres(what.toMm(), areaCm2), areaCm2);
     }
     if (actions.contains(VisitAction.INSPECTED)) {
-      return Wording.text("Bucket moved, it seems; the level changed by %+.1f mm.", change);
+      return Words.text("Bucket moved, it seems; the level changed by %+.1f mm.", change);
     }
     String done = actions.contains(VisitAction.EMPTIED) ? "taken out" : "poured in";
-    return Wording.text(
+    return Words.text(
         "%.1f mm %s, it seems, which is %.2f L of water over %.0f cm².",
         Math.abs(change), done, litres(Math.abs(change), areaCm2), areaCm2);
   }

@@ -10,6 +10,7 @@ import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Litres in a visit's entry against what the level gained by them. */
 final class VisitLitresCheck implements Check {
@@ -81,9 +82,9 @@ final class VisitLitresCheck implements Check {
   }
 
   private Finding finding(Entry.ServiceVisit visit, double gain, double[] range, boolean emptied) {
-    String litres = Wording.text("%.2f L", visit.antifreezeL().orElse(0) + visit.oilL().orElse(0));
+    String litres = Words.text("%.2f L", visit.antifreezeL().orElse(0) + visit.oilL().orElse(0));
     String reason =
-        Wording.text(
+        Words.text(
             "%s poured in stand %.1f to %.1f mm high as water, but %s %.1f mm.",
             litres,
             range[0],

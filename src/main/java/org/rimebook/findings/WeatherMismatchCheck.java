@@ -6,6 +6,7 @@ import java.util.Set;
 import org.rimebook.findings.SteepRises.Rise;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Catch out of dry air: the level rises by millimetres while the air is far from saturated, which
@@ -69,7 +70,7 @@ final class WeatherMismatchCheck implements Check {
 
   private Finding finding(Interval span, double mm, double percent) {
     String reason =
-        Wording.text(
+        Words.text(
             "The level rose by %.1f mm in %s at a relative humidity of %.0f %%. Neither rain nor"
                 + " snow leaves the air that dry; a cap may have slid in or somebody was there.",
             mm, Wording.duration(span.lengthMs()), percent);

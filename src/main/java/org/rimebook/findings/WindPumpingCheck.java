@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Hours in which the wind shakes the bucket: all wires are noisy alike, more than is usual at the
@@ -171,12 +172,12 @@ final class WindPumpingCheck implements Check {
     Interval span = episode.span();
     double speed = wind.at(scene.blocks(), span);
     String reason =
-        Wording.text(
+        Words.text(
                 "All wires are noisy alike: readings scatter by %.2f mm, %.2f mm being usual.",
                 episode.noiseMm(), usualMm)
             + (Double.isNaN(speed)
                 ? " The wind isn't measured."
-                : Wording.text(
+                : Words.text(
                     " The wind blew at %.1f m/s, %.1f m/s being usual.", speed, wind.usualMs()));
     return Finding.harmless(
         kind(),

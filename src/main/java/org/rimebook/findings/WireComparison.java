@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Depths at the start of a stretch, and rises in it, of each wire against the middle one. */
 final class WireComparison {
@@ -164,10 +165,10 @@ final class WireComparison {
     double middle = startMm();
     String start =
         other < 0
-            ? Wording.text(
+            ? Words.text(
                 "%s reads %.1f mm at the start, the middle wire %.1f mm",
                 scene.wireName(wire), depths[wire], middle)
-            : Wording.text(
+            : Words.text(
                 "%s reads %.1f mm at the start, %s %.1f mm",
                 scene.wireName(wire), depths[wire], scene.wireName(other), depths[other]);
     if (!told()) {
@@ -175,7 +176,7 @@ final class WireComparison {
     }
     WetRises.Ratio ratio = rises.ratio(wire);
     return start
-        + Wording.text(
+        + Words.text(
             "; over %.0f mm of precipitation it rises %.1f %% %s (± %.1f %%).",
             rises.totalMm(),
             100 * Math.abs(ratio.ratio() - 1),

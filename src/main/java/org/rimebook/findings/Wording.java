@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /** Numbers, times and names as reasons have them. */
 final class Wording {
@@ -18,10 +19,6 @@ final class Wording {
 
   private Wording() {}
 
-  static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
-  }
-
   /** "25 min", "5 h 20 min", "3.4 days". */
   static String duration(long ms) {
     long minutes = Math.round(ms / MINUTE_MS);
@@ -32,12 +29,12 @@ final class Wording {
       long rest = minutes % HOUR_MIN;
       return minutes / HOUR_MIN + " h" + (rest == 0 ? "" : " " + rest + " min");
     }
-    return text("%.1f days", minutes / (24.0 * HOUR_MIN));
+    return Words.text("%.1f days", minutes / (24.0 * HOUR_MIN));
   }
 
   /** "rose by 12.07 mm", "fell by 0.06 mm", "didn't change". */
   static String changed(double mm) {
-    String size = text("%.2f", Math.abs(mm));
+    String size = Words.text("%.2f", Math.abs(mm));
     if ("0.00".equals(size)) {
       return "didn't change";
     }
@@ -46,7 +43,7 @@ final class Wording {
 
   /** "-4.2 °C", or "not known". */
   static String degC(double degC) {
-    return Double.isFinite(degC) ? text("%.1f °C", degC) : "not known";
+    return Double.isFinite(degC) ? Words.text("%.1f °C", degC) : "not known";
   }
 
   /** Station time to the minute. */

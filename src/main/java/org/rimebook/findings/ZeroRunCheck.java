@@ -7,6 +7,7 @@ import java.util.Set;
 import org.rimebook.findings.SnowOnGround.Growth;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Words;
 
 /**
  * Days without catch in which snow on the ground grew: the inlet may have been shut for good, and
@@ -99,7 +100,7 @@ final class ZeroRunCheck implements Check {
 
   private Finding finding(Interval span, Interval snowing, double cm, double degC) {
     String reason =
-        Wording.text(
+        Words.text(
             "The level stood still for %s while snow on the ground grew by %.0f cm, at %s on"
                 + " average. Something may have kept the snow out.",
             Wording.duration(span.lengthMs()), cm, Wording.degC(degC));
