@@ -3,6 +3,7 @@ package org.rimebook.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.rimebook.findings.SnowOnGround.Growth;
 import org.rimebook.findings.SteepRises.Rise;
 import org.rimebook.station.Channel;
@@ -28,10 +29,21 @@ final class CappingCheck implements Check {
   private static final double LEAST_CM_PER_MM = 0.25;
 
   /** Growth of snow to the water of a rise that makes it a snowfall [cm/mm]; own choice. */
-  private static final double SNOWFALL_CM_PER_MM = 0.4;
+  private static final double SNOWFALL_CM_PER_MM = 0.5;
 
   /** A cap needs snow: air no warmer than that while it grew; own choice. */
   private static final double SNOW_DEG_C = 1.5;
+
+  /** Share of the time in which the depth of snow has to be known. */
+  private static final double KNOWN = 0.5;
+
+  /**
+   * What rises in air that cold is snow; where so much less lies on the ground than that brings
+   * [cm], it didn't fall then, and less growth before is enough. Own choice.
+   */
+  private static final double FROST_DEG_C = -2;
+
+  private static final double LACKING_CM = 1;
 
   /** The sensor's smoothing looks so far ahead [ms]. */
   private static final long AHEAD_MS = 2 * HOUR_MS;
@@ -51,11 +63,12 @@ final class CappingCheck implements Check {
 
   @Override
   public String method() {
-    return "Rises of at least 1 mm within 90 min after at least 4 h without any, while snow on the"
-        + " ground had grown by more than the sensor's usual wandering and by 0.25 cm for each"
-        + " millimetre, and grew little during the rise. With a sensor of snow depth or"
-        + " without: 8 mm or more below -5 °C. Without one, smaller caps can't be told from"
-        + " showers. Common practice; limits own choice.";
+    return "Rises of at least 1 mm within 90 min after at least 4 h without any, during which snow"
+        + " on the ground grew in half a day by more than the sensor's usual wandering (half of that"
+        + " when snow is lacking that would have come with the rise below -2 °C) and by 0.25 cm for"
+        + " each millimetre in all, and by less than 0.5 cm for each during the rise. Where the"
+        + " depth of snow isn't measured only 8 mm or more below -5 °C, since smaller caps can't be"
+        + " told from showers. Common practice; limits own choice.";
   }
 
   @Override
@@ -66,27 +79,41 @@ final class CappingCheck implements Check {
     double[] airDegC = blocks.channel(Channel.AIR_TEMPERATURE);
     for (Rise rise : SteepRises.of(blocks, SHORTEST_MS)) {
       Optional<Finding> finding =
-          snow.known() ? bySnow(blocks, snow, airDegC, rise) : Optional.empty();
-      finding = finding.isPresent() ? finding : byCold(blocks, airDegC, rise);
+          measured(blocks, snow, rise)
+              ? bySnow(blocks, snow, airDegC, rise)
+              : byCold(scene, airDegC, rise);
       finding.filter(f -> !Marked.in(scene, f.span())).ifPresent(findings::add);
     }
     return findings;
   }
 
+  /** Whether the depth of snow tells what happened, so that nothing is left to guess. */
+  private static boolean measured(Blocks blocks, SnowOnGround snow, Rise rise) {
+    int hour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());
+    return snow.known()
+        && snow.knownShare(back(blocks, rise), rise.from()) > KNOWN
+        && snow.knownShare(rise.from() - hour, Math.min(blocks.size(), rise.to() + hour)) > KNOWN;
+  }
+
+  private static int back(Blocks blocks, Rise rise) {
+    return Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
+  }
+
   private Optional<Finding> bySnow(Blocks blocks, SnowOnGround snow, double[] airDegC, Rise rise) {
     int hour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());
-    int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
+    int back = back(blocks, rise);
     int ahead = (int) Math.floorDiv(AHEAD_MS, blocks.lengthMs());
     Growth growth = snow.growth(back, rise.from() - ahead);
     int since = Math.max(rise.stillFrom(), growth.from() - 2 * hour);
     double during = snow.growth(rise.from() - hour, rise.to() + hour).cm();
     double degC = Means.of(airDegC, growth.from(), growth.to() + 1);
+    boolean slid =
+        Means.of(airDegC, rise.from(), rise.to()) < FROST_DEG_C
+            && SNOWFALL_CM_PER_MM * rise.mm() - during >= LACKING_CM;
     boolean held =
-        growth.cm() >= snow.sureCm()
+        snow.quickGrowthCm(back, rise.from() - ahead) >= (slid ? 0.5 : 1) * snow.sureCm()
             && growth.cm() >= LEAST_CM_PER_MM * rise.mm()
             && during <= SNOWFALL_CM_PER_MM * rise.mm()
-            && during < growth.cm() / 2
-            && snow.knownShare(back, rise.from()) > 0.5
             && !(degC > SNOW_DEG_C)
             && rise.from() - since >= SHORTEST_MS / blocks.lengthMs();
     if (!held) {
@@ -104,12 +131,15 @@ final class CappingCheck implements Check {
     return Optional.of(finding(span, reason, Math.min(1, 0.7 + 0.03 * rise.mm())));
   }
 
-  private Optional<Finding> byCold(Blocks blocks, double[] airDegC, Rise rise) {
+  private Optional<Finding> byCold(Scene scene, double[] airDegC, Rise rise) {
+    Blocks blocks = scene.blocks();
     double degC = Means.of(airDegC, rise.from(), rise.to());
-    if (!(degC <= COLD_DEG_C && rise.mm() >= BEYOND_COLD_MM)) {
+    boolean known =
+        Marked.found(scene, Set.of(FindingKind.RATE), blocks.span(rise.from(), rise.to()));
+    if (known || !(degC <= COLD_DEG_C && rise.mm() >= BEYOND_COLD_MM)) {
       return Optional.empty();
     }
-    int back = Math.max(rise.stillFrom(), rise.from() - (int) (LONGEST_MS / blocks.lengthMs()));
+    int back = back(blocks, rise);
     Interval span = blocks.span(back, rise.to());
     String reason =
         Words.text(

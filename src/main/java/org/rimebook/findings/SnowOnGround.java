@@ -18,9 +18,11 @@ final class SnowOnGround {
 
   private final double[] depthCm;
   private final double sureCm;
+  private final int halfDay;
 
-  private SnowOnGround(double[] depthCm, double sureCm) {
+  private SnowOnGround(double[] depthCm, double sureCm, int halfDay) {
     this.depthCm = depthCm;
+    this.halfDay = halfDay;
     this.sureCm = sureCm;
   }
 
@@ -41,19 +43,21 @@ final class SnowOnGround {
       depthCm[block] = count < side ? Double.NaN : Robust.medianInPlace(window, count);
     }
     int sixHours = (int) Math.max(1, 6 * HOUR_MS / blocks.lengthMs());
-    return new SnowOnGround(depthCm, Math.max(LEAST_CM, SURE_SDS * usualCm(depthCm, sixHours)));
+    double sureCm = Math.max(LEAST_CM, SURE_SDS * usualCm(depthCm, sixHours));
+    return new SnowOnGround(depthCm, sureCm, 2 * sixHours);
   }
 
+  /** Usual change over a time [cm] beyond that of the time before: settling snow sinks on. */
   private static double usualCm(double[] depthCm, int apart) {
-    double[] changes = new double[depthCm.length];
+    double[] bends = new double[depthCm.length];
     int count = 0;
-    for (int block = apart; block < depthCm.length; block++) {
-      double change = depthCm[block] - depthCm[block - apart];
-      if (Double.isFinite(change)) {
-        changes[count++] = change;
+    for (int block = 2 * apart; block < depthCm.length; block++) {
+      double bend = depthCm[block] - 2 * depthCm[block - apart] + depthCm[block - 2 * apart];
+      if (Double.isFinite(bend)) {
+        bends[count++] = Math.abs(bend);
       }
     }
-    return count == 0 ? 0 : Robust.sdInPlace(changes, count);
+    return count == 0 ? 0 : Robust.sdFromMagnitudesInPlace(bends, count) / Math.sqrt(3);
   }
 
   /** Whether the depth is known anywhere. */
@@ -87,6 +91,18 @@ final class SnowOnGround {
           most = new Growth(least, block, depthCm[block] - depthCm[least]);
         }
       }
+    }
+    return most;
+  }
+
+  /**
+   * The largest growth within some blocks that came about in half a day: the sensor wanders by as
+   * much as a little snow in days, but not in hours [cm].
+   */
+  double quickGrowthCm(int from, int to) {
+    double most = 0;
+    for (int start = Math.max(0, from); start < to; start += Math.max(1, halfDay / 12)) {
+      most = Math.max(most, growth(start, Math.min(to, start + halfDay)).cm());
     }
     return most;
   }

@@ -115,4 +115,51 @@ class CappingCheckTest {
                     OptionalDouble.empty()));
     assertThat(Raised.in(visited, FindingKind.CAPPING)).isEmpty();
   }
+
+  @Test
+  void whereSnowDepthTellsOfAShowerTheColdIsNoProofOfACap() {
+    Bucket shower =
+        Bucket.every(10, 120)
+            .level(rain(24, 30, 1, 60, 60.5, 40))
+            .noise(0.03)
+            .weather(steady(-14), steady(2), snow(60, 61, 0.3, 0.5));
+    assertThat(Raised.in(shower, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void snowThatFallsOnWhileTheCapLetsGoHidesNothing() {
+    Bucket falling =
+        slid()
+            .weather(
+                steady(-1),
+                steady(2),
+                hour ->
+                    snow(32, 46, 0.3, 0.36).applyAsDouble(hour)
+                        + snow(59, 62, 0, 0.02).applyAsDouble(hour));
+    assertThat(Raised.in(falling, FindingKind.CAPPING)).hasSize(1);
+  }
+
+  @Test
+  void aSensorThatWandersByACentimetreInDaysHasSeenNoSnow() {
+    Bucket wandering = slid().weather(steady(3), steady(2), snow(31, 59, 0.3, 0.32));
+    assertThat(Raised.in(wandering, FindingKind.CAPPING)).isEmpty();
+    Bucket cold = slid().weather(steady(-1), steady(2), snow(31, 59, 0.3, 0.32));
+    assertThat(Raised.in(cold, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void inFrostALittleSnowBeforeIsEnoughWhenNoneComesWithTheRise() {
+    Bucket few = Bucket.every(10, 120).level(rain(24, 30, 1, 60, 60.5, 7.2)).noise(0.03);
+    Bucket frost = few.weather(steady(-8), steady(2), snow(32, 40, 0.3, 0.312));
+    assertThat(Raised.in(frost, FindingKind.CAPPING)).hasSize(1);
+    Bucket thaw = few.weather(steady(1), steady(2), snow(32, 40, 0.3, 0.312));
+    assertThat(Raised.in(thaw, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void aRiseNoWeatherBringsIsNotAlsoACap() {
+    Bucket poured =
+        Bucket.every(1, 72).level(rain(60.0, 60.05, 1500)).noise(0.03).weather(h -> -14, 2);
+    assertThat(Raised.in(poured, FindingKind.CAPPING)).isEmpty();
+  }
 }
