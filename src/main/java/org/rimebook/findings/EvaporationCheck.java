@@ -1,7 +1,9 @@
 package org.rimebook.findings;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.rimebook.findings.DryFall.Rate;
+import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Words;
 
@@ -59,11 +61,13 @@ final class EvaporationCheck implements Check {
     return falls && !inColdToo ? List.of(finding(level, mild)) : List.of();
   }
 
+  /** Where the level fell for another reason: it leaked, or somebody has said what was caught. */
   private static List<Interval> leaking(Scene scene) {
-    return scene.found().stream()
-        .filter(finding -> finding.kind() == FindingKind.LEAK)
-        .map(Finding::span)
-        .toList();
+    Stream<Interval> found =
+        scene.found().stream()
+            .filter(finding -> finding.kind() == FindingKind.LEAK)
+            .map(Finding::span);
+    return Stream.concat(found, scene.spans(Entry.Estimate.class).stream()).toList();
   }
 
   private Finding finding(HourlyLevel level, Rate mild) {

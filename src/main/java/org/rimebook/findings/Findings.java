@@ -30,42 +30,23 @@ public record Findings(List<Finding> open) {
 
   /**
    * Looks at a season: at its record first, then at its sheet and at its wires without what was
-   * found there, then at its level.
+   * found there, then at its level; and at each again without what was found in it, since a great
+   * fault hides a small one.
    *
    * @param scene the season as its notebook leaves it
    * @param progress hears of it
    */
   public static Findings in(Scene scene, Progress progress) {
-    Settled settled = new Settled(scene.notebook());
     List<Finding> all = new ArrayList<>();
     Scene now = scene;
-    int tiers = Checks.TIERS.size();
-    for (int tier = 0; tier < tiers; tier++) {
-      List<Finding> known = new ArrayList<>();
-      for (Check check : Checks.TIERS.get(tier)) {
-        progress.step("looking for what is wrong", tier / (double) tiers);
-        known.addAll(check.look(now.having(known)));
-      }
-      List<Finding> open = settled.open(known);
-      all.addAll(open);
-      now = tier + 1 < tiers ? next(now, known, open, tier) : now;
+    for (int tier = 0; tier < Checks.TIERS.size(); tier++) {
+      Tier looked = new Tier(Checks.TIERS.get(tier), tier == 0);
+      double share = tier / (double) Checks.TIERS.size();
+      now = looked.look(now, () -> progress.step("looking for what is wrong", share));
+      all.addAll(looked.open());
     }
     all.sort(BY_TIME);
     return new Findings(all);
-  }
-
-  /**
-   * What the checks after a tier see. What was dismissed is known to them all the same, and what
-   * was dismissed of the record is left out as if it were accepted, so that it isn't raised as
-   * something else.
-   */
-  private static Scene next(Scene now, List<Finding> known, List<Finding> open, int tier) {
-    if (tier == 0) {
-      return now.accepting(known);
-    }
-    List<Finding> dismissed = new ArrayList<>(known);
-    dismissed.removeAll(open);
-    return now.having(dismissed).accepting(open);
   }
 
   /** What is still to be decided under another notebook of the same season. */

@@ -1,6 +1,7 @@
 package org.rimebook.findings;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Interval;
@@ -57,6 +58,7 @@ final class HourlyNoise {
     for (int wire = 0; wire < wires; wire++) {
       int one = wire;
       Arrays.setAll(mm[wire], hour -> hourMm(one, hour));
+      countMarked(wire);
     }
     this.ratio = new double[wires][];
     for (int wire = 0; wire < wires; wire++) {
@@ -70,6 +72,27 @@ final class HourlyNoise {
     }
     double mm = dense ? fromBlocks(wire, hour) : Double.NaN;
     return Double.isNaN(mm) ? fromReadings(wire, hour) : mm;
+  }
+
+  /** What is left out as noise tells what is usual all the same, else what remains looks noisy. */
+  private void countMarked(int wire) {
+    MarkedNoise marked = MarkedNoise.of(scene, wire);
+    for (int hour = 0; tells && hour < mm[wire].length; hour++) {
+      if (marked.in(span(hour, hour + 1))) {
+        mm[wire][hour] = markedMm(marked, hour);
+      }
+    }
+  }
+
+  private double markedMm(MarkedNoise marked, int hour) {
+    int first = hour * perHour;
+    return dense
+        ? middle(hour, block -> noiseMm(marked, block, block + 1))
+        : noiseMm(marked, first, first + perHour);
+  }
+
+  private double noiseMm(MarkedNoise marked, int fromBlock, int toBlock) {
+    return marked.noiseMm(blocks.firstRow(fromBlock), blocks.firstRow(toBlock), LEAST_DIFFERENCES);
   }
 
   private double fromReadings(int wire, int hour) {
@@ -99,11 +122,16 @@ final class HourlyNoise {
   }
 
   private double fromBlocks(int wire, int hour) {
+    return middle(hour, block -> blocks.noiseMm(wire, block));
+  }
+
+  private double middle(int hour, IntToDoubleFunction blockMm) {
     double[] known = new double[perHour];
     int count = 0;
     for (int block = hour * perHour; block < (hour + 1) * perHour; block++) {
-      if (Double.isFinite(blocks.noiseMm(wire, block))) {
-        known[count++] = blocks.noiseMm(wire, block);
+      double each = blockMm.applyAsDouble(block);
+      if (Double.isFinite(each)) {
+        known[count++] = each;
       }
     }
     return 2 * count < perHour ? Double.NaN : Robust.medianInPlace(known, count);

@@ -14,6 +14,9 @@ final class Nights {
   private static final long NOON_FROM_MS = 10 * 3_600_000;
   private static final long NOON_TO_MS = 16 * 3_600_000;
 
+  /** From night to night no creep goes further, but a shift or a visit does [mm]; own choice. */
+  private static final double AT_ONCE_MM = 0.5;
+
   /** Share of a night's blocks with both wires; own choice. */
   private static final double LEAST_SHARE = 0.3;
 
@@ -67,12 +70,17 @@ final class Nights {
     return difference(one, other, startMs(night), startMs(night) + SIX_HOURS_MS);
   }
 
-  /** By how much the difference of two wires is greater around noon than at night [mm], or 0. */
+  /**
+   * By how much the difference of two wires is greater around noon than at night [mm]; 0 when it
+   * isn't known or the difference shifts that day.
+   */
   double noonMm(int one, int other, int night) {
     long midnight = startMs(night);
     double noon = difference(one, other, midnight + NOON_FROM_MS, midnight + NOON_TO_MS);
-    double mm = noon - differenceMm(one, other, night);
-    return Double.isFinite(mm) ? mm : 0;
+    double before = differenceMm(one, other, night);
+    double after = night + 1 < count ? differenceMm(one, other, night + 1) : before;
+    double mm = noon - before;
+    return Double.isFinite(mm) && !(Math.abs(after - before) > AT_ONCE_MM) ? mm : 0;
   }
 
   /** Mean depth two wires show [mm]. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.rimebook.depth.Robust;
 import org.rimebook.notebook.BadReason;
 import org.rimebook.station.Interval;
@@ -30,6 +31,9 @@ final class NoisyWireCheck implements Check {
   /** The same in usual scatters of its logarithm; own choice. */
   private static final double LEAST_SD = 6;
 
+  /** Share of the limit, as logarithms, down to which a noisy time goes on; own choice. */
+  private static final double GOES_ON = 0.6;
+
   /** Steps of its counter it scatters by; one that toggles between two is no noisier. */
   private static final double LEAST_STEPS = 2;
 
@@ -45,7 +49,8 @@ final class NoisyWireCheck implements Check {
     return "Noise of each hour from the differences of readings that follow each other (robust;"
         + " common practice), as a ratio to each other wire's in that hour; the median of five"
         + " hours above twice the season's usual ratio and six of its usual scatters, for five"
-        + " hours or more, and two steps of its counter (own choice).";
+        + " hours or more, and two steps of its counter; the time lasts while it stays above 0.6"
+        + " of that, in logarithms. What is left out as noise counts to what is usual (own choice).";
   }
 
   @Override
@@ -63,11 +68,13 @@ final class NoisyWireCheck implements Check {
       double scatter = Robust.sdInPlace(calm, calm.length);
       double leastMm = LEAST_STEPS * CounterStep.mm(scene, wire);
       double limit = Math.max(StrictMath.log(LEAST_TIMES), LEAST_SD * scatter);
-      for (JoinedRuns.Run run :
-          JoinedRuns.of(hour -> smooth[hour] > limit, smooth.length, MOST_BETWEEN)) {
+      MarkedNoise marked = MarkedNoise.of(scene, wire);
+      IntPredicate noisy =
+          hour -> smooth[hour] > GOES_ON * limit && !marked.in(noise.span(hour, hour + 1));
+      for (JoinedRuns.Run run : JoinedRuns.of(noisy, smooth.length, MOST_BETWEEN)) {
         Interval span = noise.span(run.fromRow(), run.toRow());
         HourlyNoise.Noise now = noise.of(wire, run);
-        if (run.length() >= LEAST_HOURS
+        if (hoursBeyond(smooth, run, limit) >= LEAST_HOURS
             && now.ownMm() >= leastMm
             && !scene.explained(span)
             && !WireSpans.found(scene, FindingKind.INTERFERENCE, wire, span)
@@ -78,6 +85,10 @@ final class NoisyWireCheck implements Check {
     }
     findings.sort(Comparator.comparingLong(finding -> finding.span().fromMs()));
     return findings;
+  }
+
+  private static long hoursBeyond(double[] smooth, JoinedRuns.Run run, double limit) {
+    return Arrays.stream(smooth, run.fromRow(), run.toRow()).filter(each -> each > limit).count();
   }
 
   private static double[] smooth(double[] values) {

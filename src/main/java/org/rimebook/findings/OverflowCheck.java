@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rimebook.findings.Fillings.Filling;
 import org.rimebook.notebook.BadReason;
+import org.rimebook.notebook.Entry;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Words;
 
@@ -64,11 +65,21 @@ final class OverflowCheck implements Check {
       full++;
     }
     full = Math.min(full + hour, filling.to());
-    Interval span = blocks.span(full, standsTo(blocks, full, filling));
+    Interval span = beforeVisit(scene, blocks.span(full, standsTo(blocks, full, filling)));
     boolean filled = full > filling.from() + 2 * hour;
     if (span.lengthMs() >= LEAST_HOURS * HOUR_MS && filled && !scene.explained(span)) {
       findings.add(finding(scene, span, topMm, capacityMm));
     }
+  }
+
+  /** A span up to an hour before the visit it runs into, which tells the level that visit found. */
+  private static Interval beforeVisit(Scene scene, Interval span) {
+    return scene.spans(Entry.ServiceVisit.class).stream()
+        .filter(visit -> visit.fromMs() > span.fromMs() && visit.fromMs() < span.toMs())
+        .findFirst()
+        .map(
+            visit -> new Interval(span.fromMs(), Math.max(span.fromMs(), visit.fromMs() - HOUR_MS)))
+        .orElse(span);
   }
 
   /** The block up to which the level stands where it got full, but for a little that evaporates. */

@@ -8,11 +8,12 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.rimebook.depth.Robust;
 import org.rimebook.station.Calibration;
+import org.rimebook.station.Interval;
 
 /**
  * The difference of two wires night by night, with what else moves it: a constant for each stretch
- * between visits and calibrations, the load (tilt, calibration), load times temperature, and how
- * much the wires moved in the sun.
+ * between visits, calibrations and marked shifts, the load (tilt, calibration), load times
+ * temperature, and how much the wires moved in the sun.
  */
 final class PairNights {
 
@@ -59,6 +60,8 @@ final class PairNights {
     int[] seen =
         IntStream.range(0, nights.count())
             .filter(n -> Double.isFinite(nights.differenceMm(one, other, n)))
+            .filter(n -> !doubted(scene, one, nights.startMs(n)))
+            .filter(n -> !doubted(scene, other, nights.startMs(n)))
             .toArray();
     double[] all =
         Arrays.stream(seen).mapToDouble(n -> nights.differenceMm(one, other, n)).toArray();
@@ -137,10 +140,21 @@ final class PairNights {
           gained < -EMPTIED_MM
               || gained > CHARGED_MM
               || nights.segment(kept[i]) != nights.segment(kept[i - 1])
-              || Arrays.stream(wires).anyMatch(wire -> calibrated(scene, wire, fromMs, toMs));
+              || Arrays.stream(wires).anyMatch(wire -> begunAnew(scene, wire, fromMs, toMs));
       stretch[i] = stretch[i - 1] + (cut ? 1 : 0);
     }
     return stretch;
+  }
+
+  private static boolean begunAnew(Scene scene, int wire, long fromMs, long toMs) {
+    return WireSpans.shifted(scene, wire, new Interval(fromMs, toMs + Nights.DAY_MS / 4))
+        || calibrated(scene, wire, fromMs, toMs);
+  }
+
+  /** What wires show by a calibration that isn't theirs tells nothing of creeping. */
+  private static boolean doubted(Scene scene, int wire, long midnightMs) {
+    Interval night = new Interval(midnightMs, midnightMs + Nights.DAY_MS / 4);
+    return WireSpans.calibrationDoubted(scene, wire, night);
   }
 
   private static boolean calibrated(Scene scene, int wire, long fromMs, long toMs) {

@@ -9,8 +9,8 @@ import org.rimebook.station.Interval;
 /**
  * What the notebook has already decided. A finding is settled by a dismissal that names it, or
  * named it when it was found over nearly the same span; or by an entry of the kind it proposes over
- * most of its span. A remark settles nothing by itself: accepting a finding that proposes one also
- * dismisses it.
+ * most of its span. What was dismissed of some wires is dismissed of each of them. A remark settles
+ * nothing by itself: accepting a finding that proposes one also dismisses it.
  */
 public final class Settled {
 
@@ -94,9 +94,12 @@ public final class Settled {
       boolean same =
           span.equals(finding.span())
               || longer > 0 && shared(span, finding.span()) >= SAME * longer;
-      return kind.equals(finding.kind().code())
-          && wires.equals(String.join("+", finding.wires()))
-          && same;
+      return kind.equals(finding.kind().code()) && namesAll(finding.wires()) && same;
+    }
+
+    private boolean namesAll(List<String> others) {
+      return wires.equals(String.join("+", others))
+          || !others.isEmpty() && List.of(wires.split("\\+")).containsAll(others);
     }
   }
 }

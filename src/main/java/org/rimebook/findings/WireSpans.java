@@ -15,6 +15,16 @@ final class WireSpans {
         || found(scene, FindingKind.CALIBRATION, wire, span);
   }
 
+  /** Whether somebody has said that the zero of a wire shifts in part of a span. */
+  static boolean shifted(Scene scene, int wire, Interval span) {
+    return scene.notebook().inForce().stream()
+        .filter(Entry.BadInterval.class::isInstance)
+        .map(Entry.BadInterval.class::cast)
+        .filter(bad -> bad.reason() == BadReason.WIRE_FAULT && bad.interval().overlaps(span))
+        .filter(bad -> bad.interval().lengthMs() <= 2 * Moments.ABOUT_MS)
+        .anyMatch(bad -> bad.wires().contains(scene.wireName(wire)));
+  }
+
   /** Whether something touches a wire in part of a span: it was found, or has been said. */
   static boolean touched(Scene scene, int wire, Interval span) {
     return found(scene, FindingKind.FRICTION, wire, span)

@@ -53,6 +53,40 @@ class NoisyWireCheckTest {
     assertThat(HandMade.ofOneWire(1, 8).found(CHECK)).isEmpty();
   }
 
+  /** Of 192 hours 34 are five times as noisy and 34 hardly more than twice. */
+  @Test
+  void whatIsLeftOutAsNoiseStillTellsWhatIsUsual() {
+    HandMade often =
+        HandMade.every(1, 8)
+            .apart(
+                (wire, hour) -> {
+                  double times = hour > 20 && hour <= 54 ? 5 : hour > 80 && hour <= 114 ? 2.1 : 0;
+                  return wire == 1 ? 0.03 * times * scatter(hour) : 0;
+                });
+    List<Finding> found = often.found(CHECK);
+    assertThat(found).hasSize(1);
+    assertThat(HandMade.hour(found.get(0).span().fromMs())).isCloseTo(20, within(3.0));
+    assertThat(often.entry(found.get(0).proposal()).found(CHECK)).isEmpty();
+  }
+
+  @Test
+  void aTimeThatIsNowMoreNowLessNoisyIsOne() {
+    HandMade wavering =
+        HandMade.every(1, 8)
+            .apart(
+                (wire, hour) ->
+                    wire == 1 && hour > 100 && hour <= 140
+                        ? (hour % 16 < 8 ? 0.2 : 0.07) * scatter(hour)
+                        : 0);
+    assertThat(wavering.found(CHECK))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(HandMade.hour(finding.span().fromMs())).isCloseTo(100, within(4.0));
+              assertThat(HandMade.hour(finding.span().toMs())).isCloseTo(140, within(4.0));
+            });
+  }
+
   private static Entry.BadInterval proposed(Finding finding) {
     assertThat(finding.proposal()).isInstanceOf(Entry.BadInterval.class);
     return (Entry.BadInterval) finding.proposal();

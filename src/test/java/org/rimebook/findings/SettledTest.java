@@ -94,6 +94,16 @@ class SettledTest {
     assertThat(settles(dismissal(DRIFT.id()), DRIFT)).isTrue();
   }
 
+  @Test
+  void aDismissalOfTwoWiresDismissesEachButNotTheBucket() {
+    String both = DRIFT.id().replace("w1", "w0+w1");
+    Finding bucket =
+        doubting(FindingKind.DRIFTING_WIRE, Finding.Subject.bucket(DRIFT.span()), DRIFT.proposal());
+    assertThat(settles(dismissal(both), DRIFT)).isTrue();
+    assertThat(settles(dismissal(DRIFT.id().replace("w1", "w0+w2")), DRIFT)).isFalse();
+    assertThat(settles(dismissal(both), bucket)).isFalse();
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
