@@ -34,6 +34,11 @@ final class CappingCheck implements Check {
   /** A cap needs snow: air no warmer than that while it grew; own choice. */
   private static final double SNOW_DEG_C = 1.5;
 
+  /** No cap outlasts so many hours of air that warm; own choice. */
+  private static final int THAW_HOURS = 6;
+
+  private static final double THAW_DEG_C = 2;
+
   /** Share of the time in which the depth of snow has to be known. */
   private static final double KNOWN = 0.5;
 
@@ -66,7 +71,8 @@ final class CappingCheck implements Check {
     return "Rises of at least 1 mm within 90 min after at least 4 h without any, during which snow"
         + " on the ground grew in half a day by more than the sensor's usual wandering (half of that"
         + " when snow is lacking that would have come with the rise below -2 °C) and by 0.25 cm for"
-        + " each millimetre in all, and by less than 0.5 cm for each during the rise. Where the"
+        + " each millimetre in all, and by less than 0.5 cm for each during the rise, no six hours"
+        + " being above 2 °C between. Where the"
         + " depth of snow isn't measured only 8 mm or more below -5 °C, since smaller caps can't be"
         + " told from showers. Common practice; limits own choice.";
   }
@@ -115,6 +121,7 @@ final class CappingCheck implements Check {
             && growth.cm() >= LEAST_CM_PER_MM * rise.mm()
             && during <= SNOWFALL_CM_PER_MM * rise.mm()
             && !(degC > SNOW_DEG_C)
+            && !thawed(airDegC, growth.to(), rise.from() - hour, THAW_HOURS * hour)
             && rise.from() - since >= SHORTEST_MS / blocks.lengthMs();
     if (!held) {
       return Optional.empty();
@@ -129,6 +136,16 @@ final class CappingCheck implements Check {
             rise.mm(),
             Wording.duration(blocks.span(rise.from(), rise.to()).lengthMs()));
     return Optional.of(finding(span, reason, Math.min(1, 0.7 + 0.03 * rise.mm())));
+  }
+
+  /** Whether air was so warm for so long that a cap had gone before. */
+  private static boolean thawed(double[] airDegC, int from, int to, int blocks) {
+    for (int block = from; block + blocks <= to; block++) {
+      if (Means.of(airDegC, block, block + blocks) > THAW_DEG_C) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<Finding> byCold(Scene scene, double[] airDegC, Rise rise) {

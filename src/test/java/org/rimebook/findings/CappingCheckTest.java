@@ -162,4 +162,11 @@ class CappingCheckTest {
         Bucket.every(1, 72).level(rain(60.0, 60.05, 1500)).noise(0.03).weather(h -> -14, 2);
     assertThat(Raised.in(poured, FindingKind.CAPPING)).isEmpty();
   }
+
+  @Test
+  void noCapOutlastsADayOfThaw() {
+    Bucket thawed =
+        slid().weather(h -> h > 48 && h < 56 ? 4 : -1, steady(2), snow(32, 40, 0.3, 0.36));
+    assertThat(Raised.in(thawed, FindingKind.CAPPING)).isEmpty();
+  }
 }
