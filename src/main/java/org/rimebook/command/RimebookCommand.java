@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       WhyCommand.class,
       InspectCommand.class,
       FindingsCommand.class,
+      ReportCommand.class,
       FigureCommand.class,
       NewCommand.class,
       PracticeCommand.class

@@ -57,7 +57,7 @@ public enum FigureStrip {
   }
 
   /** The quantity of the station sheet it shows, when it shows one of the weather or the supply. */
-  Optional<String> quantity() {
+  public Optional<String> quantity() {
     return Optional.ofNullable(
         switch (this) {
           case TEMPERATURE -> Channel.AIR_TEMPERATURE;
@@ -71,8 +71,13 @@ public enum FigureStrip {
   /** The strips a word asks for; none when no strip is called so. */
   public static List<FigureStrip> named(String word) {
     return word.equals(WEATHER)
-        ? List.of(TEMPERATURE, WIND)
+        ? weather()
         : Stream.of(values()).filter(strip -> strip.code.equals(word)).toList();
+  }
+
+  /** The strips of the weather. */
+  public static List<FigureStrip> weather() {
+    return List.of(TEMPERATURE, WIND);
   }
 
   /** Every word a strip is asked for by. */

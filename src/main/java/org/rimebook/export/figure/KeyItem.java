@@ -59,7 +59,8 @@ record KeyItem(String name, Color colour, BasicStroke stroke) {
       g.setStroke(stroke);
       g.draw(new Line2D.Double(x, middle, x + SAMPLE_PT, middle));
     } else {
-      Rectangle2D patch = new Rectangle2D.Double(x + SAMPLE_PT / 3, middle - 3, SAMPLE_PT * 2 / 3, 6);
+      Rectangle2D patch =
+          new Rectangle2D.Double(x + SAMPLE_PT / 3, middle - 3, SAMPLE_PT * 2 / 3, 6);
       g.fill(patch);
       g.setPaint(FigureLook.INK);
       g.setStroke(FigureLook.line(0, 0.3));

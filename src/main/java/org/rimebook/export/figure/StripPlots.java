@@ -63,9 +63,7 @@ final class StripPlots {
   }
 
   private static List<KeyItem> key(List<Interval> untimed) {
-    return untimed.isEmpty()
-        ? List.of()
-        : List.of(KeyItem.patch(UNTIMED, FigureLook.UNKNOWN));
+    return untimed.isEmpty() ? List.of() : List.of(KeyItem.patch(UNTIMED, FigureLook.UNKNOWN));
   }
 
   private static void shade(XYPlot plot, List<Interval> spans) {
