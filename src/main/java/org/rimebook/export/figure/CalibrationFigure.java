@@ -7,7 +7,6 @@ import org.jfree.chart.axis.NumberAxis;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.Calibration;
-import org.rimebook.station.Interval;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
 
@@ -76,14 +75,13 @@ public final class CalibrationFigure {
   private void line(String name, CalibrationCurve curve, double[] rangeMm, Look look) {
     double fromHz = curve.frequencyHz(rangeMm[0]);
     double toHz = curve.frequencyHz(rangeMm[1]);
-    // The curve's own axis is frequency; thousandths keep its whole steps fine enough.
-    Curve points =
-        new Curve(new Interval(Math.round(1e3 * fromHz) - 1, Math.round(1e3 * toHz) + 1), POINTS);
+    double[][] points = new double[2][POINTS + 1];
     for (int i = 0; i <= POINTS; i++) {
-      double hz = fromHz + (toHz - fromHz) * i / POINTS;
-      points.add(Math.round(1e3 * hz), curve.depthMm(Math.round(1e3 * hz) / 1e3));
+      points[0][i] = fromHz + (toHz - fromHz) * i / POINTS;
+      points[1][i] = curve.depthMm(points[0][i]);
     }
-    lines.addScaled(name, points, 1e-3, look.colour(), look.stroke());
+    lines.add(name, points, look.colour(), look.stroke());
+    lines.include(rangeMm[0], rangeMm[1]);
     lowHz = Math.min(lowHz, fromHz);
     highHz = Math.max(highHz, toHz);
   }

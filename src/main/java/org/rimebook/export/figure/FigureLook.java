@@ -105,6 +105,7 @@ final class FigureLook {
     plot.setDomainGridlineStroke(line(0, 0.4));
     plot.setRangeGridlineStroke(line(0, 0.4));
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+    plot.setInsets(RectangleInsets.ZERO_INSETS);
     plot.setRangeZeroBaselineVisible(false);
   }
 }

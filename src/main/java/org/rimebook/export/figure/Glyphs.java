@@ -19,6 +19,8 @@ public final class Glyphs {
   /** Stands for a character that can't be shown; every typeface here has it. */
   public static final String LACKING = "\uFFFD";
 
+  private static final char UNBROKEN = '\u00A0';
+  private static final String UNBROKEN_TEXT = String.valueOf(UNBROKEN);
   private static final Set<Integer> SHOWN = shown();
 
   private Glyphs() {}
@@ -57,6 +59,9 @@ public final class Glyphs {
   }
 
   private static String visible(int c) {
+    if (c == UNBROKEN) {
+      return UNBROKEN_TEXT;
+    }
     if (c == '\n' || c == '\t' || c == '\r' || Character.isSpaceChar(c)) {
       return " ";
     }

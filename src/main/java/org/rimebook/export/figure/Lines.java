@@ -30,20 +30,16 @@ final class Lines {
    * @param stroke its stroke
    */
   void add(String name, Curve curve, Color colour, BasicStroke stroke) {
-    addScaled(name, curve, 1, colour, stroke);
+    include(curve.low(), curve.high());
+    add(name, curve.points(), colour, stroke);
   }
 
-  /** Adds a line whose horizontal values are multiplied by a factor. */
-  void addScaled(String name, Curve curve, double factor, Color colour, BasicStroke stroke) {
+  /** Adds a line through points, x and y; the range isn't widened. */
+  void add(String name, double[][] drawn, Color colour, BasicStroke stroke) {
     int series = points.getSeriesCount();
-    double[][] drawn = curve.points();
-    for (int i = 0; factor != 1 && i < drawn[0].length; i++) {
-      drawn[0][i] *= factor;
-    }
     points.addSeries(series, drawn);
     renderer.setSeriesPaint(series, colour);
     renderer.setSeriesStroke(series, stroke);
-    include(curve.low(), curve.high());
     if (!name.isEmpty()) {
       key.add(new KeyItem(Glyphs.visible(name), colour, stroke));
     }

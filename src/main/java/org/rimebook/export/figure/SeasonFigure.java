@@ -27,7 +27,7 @@ public final class SeasonFigure {
     this.identity = identity;
     this.chart = new JFreeChart(null, null, plot, false);
     chart.setBackgroundPaint(Color.WHITE);
-    chart.setPadding(new RectangleInsets(2, 1, 1, 6));
+    chart.setPadding(new RectangleInsets(2, 0, 1, 1));
     this.widthPt = widthPt;
     this.heightPt = heightPt;
   }

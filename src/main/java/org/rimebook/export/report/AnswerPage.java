@@ -22,7 +22,7 @@ final class AnswerPage {
   private static final double PT_PER_MM = 72 / 25.4;
   private static final double LEAST_FIGURE_PT = 190;
   private static final double MOST_FIGURE_PT = 330;
-  private static final double CAPTION_PT = 44;
+  private static final double FOOT_PT = 78;
 
   private final ReportData data;
   private final ReportWords words;
@@ -62,7 +62,7 @@ final class AnswerPage {
 
   private String adjusted() {
     Optional<AdjustedTotal> adjusted = data.totals().adjusted();
-    String measured = "caught by the bucket; standard uncertainty (k = 1).";
+    String measured = "Caught by the bucket; standard uncertainty (k = 1).";
     if (adjusted.isEmpty()) {
       return measured + " No hour could be adjusted for wind undercatch.";
     }
@@ -125,7 +125,7 @@ final class AnswerPage {
 
   private Table qualities() {
     Table.Builder table = new Table.Builder().words("Quality").figures("Hours").figures("Days");
-    table.words("is");
+    table.words("Meaning");
     for (Quality quality : Quality.values()) {
       table.row(
           quality.code(),
@@ -152,7 +152,7 @@ final class AnswerPage {
   }
 
   private void figure(Flow flow) {
-    double room = flow.room() - CAPTION_PT;
+    double room = flow.room() - FOOT_PT;
     double heightPt = room < LEAST_FIGURE_PT ? MOST_FIGURE_PT : Math.min(MOST_FIGURE_PT, room);
     FigureSpec spec =
         new FigureSpec(
@@ -170,5 +170,6 @@ final class AnswerPage {
             + " with catch.",
         "Accumulated catch and daily totals. Grey: the catch is known but not when it fell, or it"
             + " isn't known.");
+    flow.blanks(List.of("Reviewed by", "Date", "Signature"));
   }
 }

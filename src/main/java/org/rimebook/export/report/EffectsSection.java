@@ -69,7 +69,7 @@ final class EffectsSection implements ReportSection {
       String particulars = EntryWords.particulars(entry);
       String what = entry.kind().replace('-', ' ');
       table.row(
-          entry.header().id() + ", " + entry.header().by(),
+          ReportWords.unbroken(entry.header().id() + ", " + entry.header().by()),
           entry.span().map(words::span).orElse(""),
           entry instanceof Entry.BadInterval || particulars.isEmpty()
               ? particulars.isEmpty() ? what : particulars

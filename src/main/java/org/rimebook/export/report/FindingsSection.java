@@ -100,7 +100,7 @@ final class FindingsSection implements ReportSection {
             .words("Reason given");
     for (Entry.Dismissal dismissal : dismissals) {
       table.row(
-          dismissal.header().id() + ", " + dismissal.header().by(),
+          ReportWords.unbroken(dismissal.header().id() + ", " + dismissal.header().by()),
           dismissal.finding(),
           found(dismissal),
           dismissal.header().note());

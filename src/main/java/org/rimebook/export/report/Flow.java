@@ -14,6 +14,9 @@ public final class Flow {
 
   private static final double AFTER_PT = 5;
   private static final double CAPTION_PT = 30;
+  private static final int KEPT_LINES = 6;
+  private static final double BLANK_PT = 34;
+  private static final double BLANK_APART_PT = 14;
 
   private final Sheets sheets;
   private final Bookmarks bookmarks;
@@ -62,7 +65,8 @@ public final class Flow {
 
   private void block(String type, Style style, String words, double after) {
     List<String> lines = sheets.ink().lines(style, words, sheets.width());
-    sheets.need(Math.min(2, lines.size()) * style.leadingPt());
+    int together = lines.size() <= KEPT_LINES ? lines.size() : 2;
+    sheets.need(together * style.leadingPt());
     PDStructureElement element = sheets.tags().add(sheets.tags().document(), type);
     String plain = words.strip();
     if (!Glyphs.visible(plain).equals(plain) && plain.chars().noneMatch(Character::isISOControl)) {
@@ -97,6 +101,22 @@ public final class Flow {
     sheets.ink().end();
     sheets.down(figure.heightPt() + 2);
     block(StandardStructureTypes.CAPTION, Style.SMALL, caption, AFTER_PT);
+  }
+
+  /** Blanks to be filled in by hand, side by side, each with its label under it. */
+  void blanks(List<String> labels) {
+    sheets.need(BLANK_PT);
+    double each = (width() - BLANK_APART_PT * (labels.size() - 1)) / labels.size();
+    PDStructureElement element = sheets.paragraph();
+    double y = sheets.top() - BLANK_PT + Style.SMALL.leadingPt();
+    for (int i = 0; i < labels.size(); i++) {
+      double x = sheets.left() + i * (each + BLANK_APART_PT);
+      sheets.ink().rule(x, y, each, 0.5);
+      sheets.begin(element);
+      sheets.ink().text(Style.SMALL, x, y - Style.SMALL.ascentPt(), labels.get(i));
+      sheets.ink().end();
+    }
+    sheets.down(BLANK_PT);
   }
 
   /** Width of text, tables and figures [pt]. */

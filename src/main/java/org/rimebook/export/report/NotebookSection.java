@@ -44,7 +44,7 @@ final class NotebookSection implements ReportSection {
       boolean counts = counting.contains(header.id()) || entry instanceof Entry.Withdrawal;
       table.row(
           header.id(),
-          header.at(),
+          header.at().replace('T', ' '),
           header.by(),
           entry.kind().replace('-', ' '),
           entry.span().map(data.words()::span).orElse(""),
@@ -52,15 +52,6 @@ final class NotebookSection implements ReportSection {
           counts ? "yes" : "withdrawn");
     }
     flow.table(table.done());
-    flow.heading2("Signature");
-    flow.paragraph("Reviewed:");
-    flow.table(
-        new Table.Builder()
-            .words("Name")
-            .words("Date")
-            .words("Signature")
-            .row(" ", " ", " ")
-            .done());
   }
 
   private static String says(Entry entry) {

@@ -49,7 +49,12 @@ record ReportWords(ZoneOffset offset, Resolution resolution) {
   }
 
   String span(Interval span) {
-    return time(span.fromMs()) + " to " + time(span.toMs());
+    return unbroken(time(span.fromMs())) + " " + unbroken("to " + time(span.toMs()));
+  }
+
+  /** With blanks at which no line ends. */
+  static String unbroken(String words) {
+    return words.replace(' ', '\u00A0');
   }
 
   /** Station time in words. */

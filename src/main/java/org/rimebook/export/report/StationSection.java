@@ -37,7 +37,8 @@ final class StationSection implements ReportSection {
     flow.heading2("Calibrations");
     flow.paragraph(
         "Depth of the whole bucket by each wire: P = A(f−f0) + B(f−f0)², P in cm of water over the"
-            + " orifice. An ideal taut wire has A/(2 f0 B) = 1.");
+            + " orifice. An ideal taut wire has "
+            + ReportWords.unbroken("A/(2 f0 B) = 1."));
     flow.table(calibrations());
     data.result().calibrations().alerts().forEach(flow::paragraph);
     flow.figure(
@@ -97,7 +98,7 @@ final class StationSection implements ReportSection {
             .figures("A cm/Hz")
             .figures("B cm/Hz²")
             .figures("f0 Hz")
-            .figures("A/(2 f0 B)");
+            .figures(ReportWords.unbroken("A/(2 f0 B)"));
     for (Wire wire : data.sheet().wires()) {
       for (Calibration calibration : wire.calibrations()) {
         double ratio = CalibrationCurve.of(calibration).stringRatio();

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param columns the columns
  * @param rows the rows, each with a cell for every column
- * @param dense whether it is set small
+ * @param dense whether it is set small, with columns of figures alike
  */
 public record Table(List<Column> columns, List<Row> rows, boolean dense) {
 

@@ -27,6 +27,27 @@ final class TableWidths {
    * @param room what they have together, without the room between them [pt]
    */
   double[] of(Table table, double room) {
+    double[] widths = wanted(table, room);
+    if (table.dense()) {
+      even(table, widths, room);
+    }
+    return widths;
+  }
+
+  /** Makes the columns of figures alike, over the whole room. */
+  private static void even(Table table, double[] widths, double room) {
+    double words = 0;
+    int figures = 0;
+    for (int c = 0; c < widths.length; c++) {
+      figures += table.columns().get(c).figures() ? 1 : 0;
+      words += table.columns().get(c).figures() ? 0 : widths[c];
+    }
+    for (int c = 0; c < widths.length; c++) {
+      widths[c] = table.columns().get(c).figures() ? (room - words) / figures : widths[c];
+    }
+  }
+
+  private double[] wanted(Table table, double room) {
     int count = table.columns().size();
     double[] natural = new double[count];
     double[] least = new double[count];
