@@ -89,6 +89,8 @@ public final class PdfBytes {
   private static void uncompress(COSStream stream) throws IOException {
     if (COSName.FLATE_DECODE.equals(stream.getFilters())) {
       byte[] plain = decoded(stream);
+      stream.removeItem(COSName.FILTER);
+      stream.removeItem(COSName.DECODE_PARMS);
       try (OutputStream out = stream.createOutputStream()) {
         out.write(plain);
       }

@@ -1,6 +1,7 @@
 package org.rimebook.export.report;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.rimebook.season.Decided;
 import org.rimebook.season.EntryEffect;
 import org.rimebook.season.Season;
@@ -16,14 +17,21 @@ import org.rimebook.totals.Totals;
  * @param result the season, computed throughout
  * @param totals its totals
  * @param effects what each entry does to the season's total
- * @param decided findings the notebook has settled
+ * @param settled gives the findings the notebook has settled, once they are known
  */
 record ReportData(
-    SeasonResult result, Totals totals, List<EntryEffect> effects, List<Decided> decided) {
+    SeasonResult result,
+    Totals totals,
+    List<EntryEffect> effects,
+    Supplier<List<Decided>> settled) {
 
   ReportData {
     effects = List.copyOf(effects);
-    decided = List.copyOf(decided);
+  }
+
+  /** Findings the notebook has settled. */
+  List<Decided> decided() {
+    return settled.get();
   }
 
   Season season() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -47,12 +48,18 @@ public final class SeasonReport {
     CompletableFuture<List<Decided>> decided =
         CompletableFuture.supplyAsync(() -> Decided.in(result, new Silent(progress)));
     List<EntryEffect> effects = EntryEffect.all(result, totals.resolution(), new Silent(progress));
-    progress.step("what the notebook has decided", 0.4);
+    ReportData data = new ReportData(result, totals, effects, () -> joined(decided));
+    return new SeasonReport(data, List.of(), false);
+  }
+
+  /** What was worked out meanwhile; it is looked for while the first pages are laid out. */
+  private static <T> T joined(CompletableFuture<T> working) {
     try {
-      ReportData data = new ReportData(result, totals, effects, decided.join());
-      return new SeasonReport(data, List.of(), false);
+      return working.join();
     } catch (CompletionException e) {
-      progress.step("what the notebook has decided", 0.4);
+      if (e.getCause() instanceof CancellationException calledOff) {
+        throw calledOff;
+      }
       throw e;
     }
   }

@@ -9,7 +9,10 @@ import java.awt.Color;
 import java.io.File;
 import java.util.TimeZone;
 import java.util.logging.Logger;
+import javax.imageio.ImageWriter;
+import javax.swing.JLabel;
 import org.apache.commons.math3.stat.StatUtils;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jfree.chart.plot.XYPlot;
 import picocli.CommandLine;
 
@@ -27,5 +30,6 @@ public record UsesEveryLibrary(
       CommandLine command) {}
 
   /** What draws. */
-  public record Drawing(XYPlot plot, FlatLaf theme) {}
+  public record Drawing(
+      XYPlot plot, FlatLaf theme, JLabel label, ImageWriter pictures, PDDocument document) {}
 }
