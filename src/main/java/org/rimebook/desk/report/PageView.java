@@ -1,0 +1,48 @@
+package org.rimebook.desk.report;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.swing.JComponent;
+
+/** Shows one page. */
+final class PageView extends JComponent {
+
+  private final transient Dimension empty;
+  private transient Optional<BufferedImage> page = Optional.empty();
+
+  /**
+   * @param empty its size while there is no page
+   */
+  PageView(Dimension empty) {
+    this.empty = empty;
+    getAccessibleContext().setAccessibleName("Page of the report");
+  }
+
+  void show(BufferedImage image) {
+    page = Optional.of(image);
+    revalidate();
+    repaint();
+  }
+
+  void clear() {
+    page = Optional.empty();
+    repaint();
+  }
+
+  boolean isShowingAPage() {
+    return page.isPresent();
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    return page.map(image -> new Dimension(image.getWidth(), image.getHeight())).orElse(empty);
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    page.ifPresent(
+        image -> g.drawImage(image, Math.max(0, (getWidth() - image.getWidth()) / 2), 0, null));
+  }
+}
