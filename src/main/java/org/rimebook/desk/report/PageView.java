@@ -4,10 +4,10 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 
 /** Shows one page. */
-final class PageView extends JComponent {
+final class PageView extends JPanel {
 
   private final transient Dimension empty;
   private transient Optional<BufferedImage> page = Optional.empty();
@@ -17,6 +17,7 @@ final class PageView extends JComponent {
    */
   PageView(Dimension empty) {
     this.empty = empty;
+    setOpaque(false);
     getAccessibleContext().setAccessibleName("Page of the report");
   }
 
@@ -31,10 +32,6 @@ final class PageView extends JComponent {
     repaint();
   }
 
-  boolean isShowingAPage() {
-    return page.isPresent();
-  }
-
   @Override
   public Dimension getPreferredSize() {
     return page.map(image -> new Dimension(image.getWidth(), image.getHeight())).orElse(empty);
@@ -42,6 +39,7 @@ final class PageView extends JComponent {
 
   @Override
   protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
     page.ifPresent(
         image -> g.drawImage(image, Math.max(0, (getWidth() - image.getWidth()) / 2), 0, null));
   }
