@@ -24,6 +24,7 @@ class LibraryFenceTest {
         "desk"),
     DRAWING("java\\.awt\\..*", "export", "desk"),
     PICTURE_FILES("javax\\.imageio\\..*", "export", "desk"),
+    SVG("org\\.apache\\.batik\\..*", "export"),
     PDF("(org\\.apache\\.(pdfbox|fontbox)|de\\.rototor)\\..*", "export", "desk"),
     CHARTS("org\\.jfree\\..*", "export", "desk"),
     WIDGETS("(com\\.formdev\\.flatlaf|net\\.miginfocom)\\..*", "desk"),

@@ -11,11 +11,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.SVGHints;
-import org.jfree.svg.SVGUnits;
 import org.rimebook.season.Version;
-import org.rimebook.station.Words;
 
 /** Figures as files: the same bytes for the same figure. */
 public final class FigureFile {
@@ -37,29 +33,13 @@ public final class FigureFile {
   public static byte[] bytes(SeasonFigure figure, FigureFormat format, int dpi) {
     try {
       return switch (format) {
-        case SVG -> svg(figure).getBytes(StandardCharsets.UTF_8);
+        case SVG -> SvgText.of(figure).getBytes(StandardCharsets.UTF_8);
         case PDF -> pdf(figure);
         case PNG -> png(figure, dpi);
       };
     } catch (IOException e) {
       throw new UncheckedIOException("writing to memory can't fail", e);
     }
-  }
-
-  private static String svg(SeasonFigure figure) {
-    SVGGraphics2D g = new SVGGraphics2D(figure.widthPt(), figure.heightPt(), SVGUnits.PT);
-    g.setDefsKeyPrefix("f");
-    g.setFontFunction(name -> "Roboto, Helvetica, Arial, sans-serif");
-    g.setGeomDoubleConverter(FigureFile::number);
-    g.setTransformDoubleConverter(FigureFile::number);
-    g.setRenderingHint(SVGHints.KEY_TEXT_RENDERING, SVGHints.VALUE_TEXT_RENDERING_PRECISION);
-    figure.draw(g);
-    return g.getSVGDocument();
-  }
-
-  private static String number(double value) {
-    String text = Words.text("%.2f", value);
-    return text.endsWith(".00") ? text.substring(0, text.length() - 3) : text;
   }
 
   private static byte[] pdf(SeasonFigure figure) throws IOException {

@@ -11,6 +11,7 @@ import java.util.TimeZone;
 import java.util.logging.Logger;
 import javax.imageio.ImageWriter;
 import javax.swing.JLabel;
+import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jfree.chart.plot.XYPlot;
@@ -30,6 +31,8 @@ public record UsesEveryLibrary(
       CommandLine command) {}
 
   /** What draws. */
-  public record Drawing(
-      XYPlot plot, FlatLaf theme, JLabel label, ImageWriter pictures, PDDocument document) {}
+  public record Drawing(XYPlot plot, FlatLaf theme, JLabel label) {}
+
+  /** What writes drawings. */
+  public record Files(ImageWriter pictures, PDDocument document, SVGGraphics2D lines) {}
 }
