@@ -54,6 +54,10 @@ final class ReportDialog extends DeskDialog {
     scroll.getVerticalScrollBar().setUnitIncrement(Look.px(40));
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
     bar.getAccessibleContext().setAccessibleName("How far the report is");
+    scroll.setPreferredSize(
+        new Dimension(
+            pageWidth() + scroll.getVerticalScrollBar().getPreferredSize().width + Look.px(4),
+            Look.px(VIEW_HEIGHT)));
     add(scroll, BorderLayout.CENTER);
     add(foot(), BorderLayout.SOUTH);
     listen();

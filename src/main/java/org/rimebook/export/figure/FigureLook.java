@@ -29,7 +29,8 @@ final class FigureLook {
     new Color(0x0072b2), new Color(0xd55e00), new Color(0x009e73), new Color(0xcc79a7)
   };
   private static final float[][] DASHES = {{}, {5, 2.2f}, {1.2f, 1.8f}, {6, 2, 1.2f, 2}};
-  private static final double TICK_ROOM_PT = 17;
+  private static final int MOST_TICKS = 9;
+  private static final double TICK_ROOM_PT = 12.5;
 
   private FigureLook() {}
 
@@ -48,7 +49,9 @@ final class FigureLook {
 
   /** A plain number with a point and without groups, alike on every machine. */
   static DecimalFormat numbers() {
-    return new DecimalFormat("0.#####", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+    symbols.setMinusSign('−');
+    return new DecimalFormat("0.#####", symbols);
   }
 
   /**
@@ -64,7 +67,7 @@ final class FigureLook {
     double span = high > low ? high - low : 1;
     double free = Math.max(0.3, 1 - KeyedPlot.BAND_PT / roomPt);
     axis.setRange(low, low + span / free);
-    int most = (int) Math.max(2, Math.floor(roomPt / TICK_ROOM_PT));
+    int most = (int) Math.min(MOST_TICKS, Math.max(2, Math.floor(roomPt / TICK_ROOM_PT)));
     axis.setTickUnit(new NumberTickUnit(step(span / free / most), numbers()));
     dress(axis);
     return axis;

@@ -26,11 +26,16 @@ final class TimeAxis extends NumberAxis {
   private static final int[] HOURS = {1, 2, 3, 6, 12, 24, 48, 120, 240};
   private static final int[] MONTHS = {1, 2, 3, 6, 12, 24, 60, 120};
   private static final double ROOM_PT = 44;
+
+  /** A label nearer to an end would be cut off. */
+  private static final double END_PT = 16;
+
   private static final String[] NAMES = {
     "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
   };
 
   private final ZoneOffset offset;
+  private final long endMs;
   private final List<NumberTick> marks = new ArrayList<>();
 
   /**
@@ -44,6 +49,7 @@ final class TimeAxis extends NumberAxis {
     setRange(span.fromMs(), span.toMs());
     setLabel(words(span));
     FigureLook.dress(this);
+    endMs = (long) (span.lengthMs() * END_PT / widthPt);
     double msPerLabel = span.lengthMs() * ROOM_PT / widthPt;
     for (int hours : HOURS) {
       if (hours * HOUR_MS >= msPerLabel) {
@@ -101,7 +107,9 @@ final class TimeAxis extends NumberAxis {
   private void mark(Interval span, OffsetDateTime at, String words) {
     long ms = at.toInstant().toEpochMilli();
     if (ms >= span.fromMs() && ms <= span.toMs()) {
-      marks.add(new NumberTick(ms, words, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
+      boolean atAnEnd = Math.min(ms - span.fromMs(), span.toMs() - ms) < endMs;
+      String label = atAnEnd ? "" : words;
+      marks.add(new NumberTick(ms, label, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
     }
   }
 

@@ -129,6 +129,11 @@ public final class Flow {
     return sheets.room();
   }
 
+  /** Starts a page unless that much is left of this one [pt]. */
+  public void need(double pt) {
+    sheets.need(pt);
+  }
+
   /** Starts a page. */
   public void newPage() {
     if (!sheets.fresh()) {

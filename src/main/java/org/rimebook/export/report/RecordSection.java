@@ -30,6 +30,15 @@ final class RecordSection implements ReportSection {
   }
 
   @Override
+  public double roomPt() {
+    return heightPt() + 90;
+  }
+
+  private double heightPt() {
+    return strips().size() > 2 ? FIGURE_PT : WITHOUT_WEATHER_PT;
+  }
+
+  @Override
   public void write(Flow flow) {
     SeasonRecord record = data.season().record();
     flow.paragraph(
@@ -42,9 +51,8 @@ final class RecordSection implements ReportSection {
             + sampling(record.sampling())
             + ".");
     List<FigureStrip> strips = strips();
-    double heightPt = strips.size() > 2 ? FIGURE_PT : WITHOUT_WEATHER_PT;
     FigureSpec spec =
-        new FigureSpec(data.span(), strips, flow.width() / PT_PER_MM, heightPt / PT_PER_MM);
+        new FigureSpec(data.span(), strips, flow.width() / PT_PER_MM, heightPt() / PT_PER_MM);
     flow.figure(
         SeasonFigure.of(data.result(), data.totals(), spec),
         "Charts over time: "

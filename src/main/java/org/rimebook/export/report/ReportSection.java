@@ -6,6 +6,11 @@ public interface ReportSection {
   /** Its heading, which is also its bookmark. */
   String heading();
 
+  /** What must be left of a page for the heading to stand on it [pt]. */
+  default double roomPt() {
+    return 110;
+  }
+
   /**
    * Writes what stands under the heading.
    *

@@ -110,6 +110,7 @@ public final class SeasonReport {
       List<ReportSection> sections = sections();
       for (int i = 0; i < sections.size(); i++) {
         progress.step(sections.get(i).heading(), 0.5 + 0.4 * i / sections.size());
+        flow.need(sections.get(i).roomPt());
         flow.heading1(sections.get(i).heading());
         sections.get(i).write(flow);
       }
