@@ -10,6 +10,8 @@ import org.jfree.data.xy.DefaultXYDataset;
 /** The lines of one strip, each with its name and look, and the range their values cover. */
 final class Lines {
 
+  private static final int MOST_LETTERS = 18;
+
   private final DefaultXYDataset points = new DefaultXYDataset();
   private final XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
   private final List<KeyItem> key = new ArrayList<>();
@@ -41,8 +43,12 @@ final class Lines {
     renderer.setSeriesPaint(series, colour);
     renderer.setSeriesStroke(series, stroke);
     if (!name.isEmpty()) {
-      key.add(new KeyItem(Glyphs.visible(name), colour, stroke));
+      key.add(new KeyItem(shortened(Glyphs.visible(name)), colour, stroke));
     }
+  }
+
+  private static String shortened(String name) {
+    return name.length() <= MOST_LETTERS ? name : name.substring(0, MOST_LETTERS - 1) + "…";
   }
 
   /** Widens the range to hold a value. */

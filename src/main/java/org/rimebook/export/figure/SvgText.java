@@ -34,7 +34,11 @@ final class SvgText {
     family(root);
     StringWriter out = new StringWriter();
     g.stream(root, out, true, false);
-    return out.toString().replace("\r\n", "\n");
+    // Readers of today's SVG need no document type, and some would fetch it.
+    return out.toString()
+        .replace("\r\n", "\n")
+        .replaceFirst("(?s)<!DOCTYPE.*?>\\s*", "")
+        .replaceFirst("<!---->", "");
   }
 
   private static Document document() {

@@ -3,7 +3,6 @@ package org.rimebook.export.report;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
-import org.rimebook.export.figure.Glyphs;
 import org.rimebook.export.figure.SeasonFigure;
 
 /**
@@ -68,10 +67,7 @@ public final class Flow {
     int together = lines.size() <= KEPT_LINES ? lines.size() : 2;
     sheets.need(together * style.leadingPt());
     PDStructureElement element = sheets.tags().add(sheets.tags().document(), type);
-    String plain = words.strip();
-    if (!Glyphs.visible(plain).equals(plain) && plain.chars().noneMatch(Character::isISOControl)) {
-      element.setActualText(plain);
-    }
+    Tags.keep(element, words);
     sheets.lines(element, style, lines);
     sheets.down(after);
   }

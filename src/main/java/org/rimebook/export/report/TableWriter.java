@@ -46,7 +46,7 @@ final class TableWriter {
           sheets.next();
           head(head, true);
         }
-        row(part, row.sum());
+        row(part, row);
       }
     }
     ink.rule(sheets.left(), sheets.top(), wide(), 0.5);
@@ -110,7 +110,7 @@ final class TableWriter {
     ink.rule(sheets.left(), sheets.top(), wide(), 0.8);
   }
 
-  private void begin(PDStructureElement row, String type) {
+  private PDStructureElement begin(PDStructureElement row, String type) {
     PDStructureElement cell = sheets.tags().add(row, type);
     if (type.equals(StandardStructureTypes.TH)) {
       PDTableAttributeObject attribute = new PDTableAttributeObject();
@@ -118,16 +118,18 @@ final class TableWriter {
       cell.addAttribute(attribute);
     }
     sheets.begin(cell);
+    return cell;
   }
 
-  private void row(List<List<String>> cells, boolean sum) {
+  private void row(List<List<String>> cells, Table.Row of) {
+    boolean sum = of.sum();
     if (sum) {
       ink.rule(sheets.left(), sheets.top(), wide(), 0.5);
     }
     PDStructureElement row = sheets.tags().add(element, StandardStructureTypes.TR);
     double x = sheets.left();
     for (int c = 0; c < cells.size(); c++) {
-      begin(row, StandardStructureTypes.TD);
+      Tags.keep(begin(row, StandardStructureTypes.TD), of.cells().get(c));
       cell(cells.get(c), c, x, sum ? strong : style, sheets.top() - PAD_PT);
       ink.end();
       x += widths[c] + apart;

@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTr
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+import org.rimebook.export.figure.Glyphs;
 
 /** The structure of a document: which content is a heading, a paragraph, a cell of a table. */
 final class Tags {
@@ -46,6 +47,14 @@ final class Tags {
     PDStructureElement element = new PDStructureElement(type, parent);
     parent.appendKid(element);
     return element;
+  }
+
+  /** Keeps the words as they were written beside those shown, where the type lacks some. */
+  static void keep(PDStructureElement element, String words) {
+    String written = words.strip();
+    if (!Glyphs.visible(written).equals(written)) {
+      element.setActualText(written.replaceAll("[\\p{Cc}\\p{Cs}]", " "));
+    }
   }
 
   /** A mark for content of an element on a page; unique on the page. */

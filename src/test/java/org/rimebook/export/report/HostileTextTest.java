@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -74,6 +76,9 @@ class HostileTextTest {
   void whatTheTypeLacksIsSeenToBeLacking() throws IOException {
     try (PdfRead report = report(season("snow \uD83C\uDFD4 here", "ab"))) {
       assertThat(report.text().replaceAll("\\s+", " ")).contains("snow \uFFFD here");
+      assertThat(report.elements(StandardStructureTypes.TD))
+          .extracting(PDStructureElement::getActualText)
+          .contains("snow \uD83C\uDFD4 here");
     }
   }
 
