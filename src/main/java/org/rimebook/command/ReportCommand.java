@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.export.OutputFolder;
 import org.rimebook.export.SeasonExport;
+import org.rimebook.export.report.ReportAhead;
 import org.rimebook.export.report.SeasonReport;
 import org.rimebook.season.Season;
+import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
@@ -63,6 +65,7 @@ final class ReportCommand implements Callable<Integer> {
     if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
       return say(err, "--out " + out + ": the name of a report ends in .pdf", ExitCode.WRONG_USE);
     }
+    ReportAhead.getReady();
     Season opened = Season.open(season);
     Path folder = Optional.ofNullable(out.toAbsolutePath().getParent()).orElse(out);
     if (SeasonExport.amongTheRecord(opened, season, folder)) {
@@ -71,8 +74,10 @@ final class ReportCommand implements Callable<Integer> {
           out + " lies among the logger files of the season; name another folder",
           ExitCode.WRONG_USE);
     }
-    SeasonResult result = SeasonResult.of(opened);
-    SeasonReport report = SeasonReport.of(result, result.totals(resolution), Progress.NONE);
+    SeasonDepths depths = SeasonDepths.of(opened, Progress.NONE);
+    ReportAhead ahead = ReportAhead.of(depths, Progress.NONE);
+    SeasonResult result = SeasonResult.of(depths, Progress.NONE);
+    SeasonReport report = SeasonReport.of(result, result.totals(resolution), ahead, Progress.NONE);
     try {
       OutputFolder.write(out, (hours ? report.withHours() : report).pdf(Progress.NONE));
     } catch (IOException e) {

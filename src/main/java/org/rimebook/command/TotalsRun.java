@@ -6,14 +6,17 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rimebook.export.OutputFolder;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.export.StationTime;
+import org.rimebook.export.report.ReportAhead;
 import org.rimebook.export.report.SeasonReport;
 import org.rimebook.season.Season;
+import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
@@ -34,6 +37,9 @@ import org.rimebook.totals.Totals;
 record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
+    if (report) {
+      ReportAhead.getReady();
+    }
     Season opened = Season.open(season);
     if (SeasonExport.amongTheRecord(opened, season, out)) {
       err.println(
@@ -44,7 +50,10 @@ record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
       err.flush();
       return ExitCode.WRONG_USE;
     }
-    SeasonResult result = SeasonResult.of(opened);
+    SeasonDepths depths = SeasonDepths.of(opened, Progress.NONE);
+    Optional<ReportAhead> ahead =
+        report ? Optional.of(ReportAhead.of(depths, Progress.NONE)) : Optional.empty();
+    SeasonResult result = SeasonResult.of(depths, Progress.NONE);
     for (String note : result.notes()) {
       err.println("rimebook: note: " + note);
     }
@@ -55,9 +64,9 @@ record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
     try {
       Totals totals = result.totals(resolution);
       Map<String, byte[]> files = SeasonExport.files(result, totals);
-      if (report) {
-        files.put(
-            SeasonReport.FILE, SeasonReport.of(result, totals, Progress.NONE).pdf(Progress.NONE));
+      if (ahead.isPresent()) {
+        SeasonReport made = SeasonReport.of(result, totals, ahead.get(), Progress.NONE);
+        files.put(SeasonReport.FILE, made.pdf(Progress.NONE));
       }
       OutputFolder.write(out, files);
       print(print, opened, totals);

@@ -22,16 +22,17 @@ public record Decided(Finding finding, Entry by) {
   /**
    * Everything the notebook of a season has decided, in the order of time.
    *
-   * @param result the season
+   * @param depths the season with its depths
    * @param progress hears of it
    * @throws java.util.concurrent.CancellationException when it is called off
    */
-  public static List<Decided> in(SeasonResult result, Progress progress) {
-    if (result.season().notebook().inForce().isEmpty()) {
+  public static List<Decided> in(SeasonDepths depths, Progress progress) {
+    Notebook notebook = depths.season().notebook();
+    if (notebook.inForce().isEmpty()) {
       return List.of();
     }
-    Scene bare = Scene.of(result.stage().converted(), Notebook.EMPTY);
-    Settled settled = new Settled(result.season().notebook());
+    Scene bare = Scene.of(depths.converted(), Notebook.EMPTY);
+    Settled settled = new Settled(notebook);
     List<Decided> decided = new ArrayList<>();
     for (Finding finding : Findings.in(bare, progress).open()) {
       settled.by(finding).ifPresent(entry -> decided.add(new Decided(finding, entry)));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +61,24 @@ class ReportAndFigureCommandTest {
     Terminal run = Terminal.run("figure", season, "--out", out, "--dpi", "72");
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(out).isNotEmptyFile();
+  }
+
+  @Test
+  void namesNoTypeCanShowMakeReportsAndFigures() throws IOException {
+    Path sheet = season.resolve("station.json");
+    Files.writeString(
+        sheet,
+        Files.readString(sheet)
+            .replace("Invented Ridge", "積雪 \\u0007 \uD83C\uDFD4 שלג")
+            .replace("\"north\"", "\"северный 風 and a name much longer than a key has room for\""));
+    Path pdf = folder.resolve("a.pdf");
+    assertThat(Terminal.run("report", season, "--out", pdf).code()).isZero();
+    for (String ending : List.of("svg", "pdf", "png")) {
+      Path figure = folder.resolve("figure." + ending);
+      Terminal run = Terminal.run("figure", season, "--out", figure, "--show", "depth");
+      assertThat(run.code()).as(run.err()).isZero();
+    }
+    assertThat(Files.readString(folder.resolve("figure.svg"))).contains("северный \uFFFD and a …");
   }
 
   @ParameterizedTest

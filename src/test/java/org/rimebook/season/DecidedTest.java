@@ -24,12 +24,12 @@ class DecidedTest {
             .findFirst()
             .orElseThrow();
     Entry dismissal = new Entry.Dismissal(Bucket.header("no"), gap.id());
-    List<Decided> decided = Decided.in(silent().entry(dismissal).result(), Progress.NONE);
+    List<Decided> decided = Decided.in(silent().entry(dismissal).result().stage(), Progress.NONE);
     assertThat(decided).containsExactly(new Decided(gap, dismissal));
   }
 
   @Test
   void withoutEntriesNothingIsDecided() {
-    assertThat(Decided.in(silent().result(), Progress.NONE)).isEmpty();
+    assertThat(Decided.in(silent().result().stage(), Progress.NONE)).isEmpty();
   }
 }

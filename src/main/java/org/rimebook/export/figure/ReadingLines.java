@@ -94,7 +94,12 @@ final class ReadingLines {
 
   /** Whether someone was at the gauge between two readings. */
   private boolean visited(long fromMs, long toMs) {
-    return visits.stream().anyMatch(visit -> visit.fromMs() < toMs && visit.toMs() > fromMs);
+    for (Interval visit : visits) {
+      if (visit.fromMs() < toMs && visit.toMs() > fromMs) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Curve through(IntPredicate shown, IntToDoubleFunction value) {

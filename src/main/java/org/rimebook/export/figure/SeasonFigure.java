@@ -4,11 +4,14 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.time.ZoneOffset;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.ui.RectangleInsets;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.Interval;
 import org.rimebook.totals.Totals;
 
 /** A drawing for paper: a chart of a given size [pt], without title or legend of its own. */
@@ -54,6 +57,20 @@ public final class SeasonFigure {
     }
     return new SeasonFigure(
         all, spec.widthPt(), spec.heightPt(), result.season().digests() + " " + spec);
+  }
+
+  /** A figure without data. */
+  public static SeasonFigure blank(double widthPt, double heightPt) {
+    CombinedDomainXYPlot all =
+        new CombinedDomainXYPlot(new TimeAxis(new Interval(0, 1), ZoneOffset.UTC, widthPt));
+    Curve curve = new Curve(new Interval(0, 1), 1);
+    curve.add(0, 1);
+    curve.add(1, 2);
+    Lines lines = new Lines();
+    lines.add("none", curve, FigureLook.wire(1), FigureLook.line(1, 1));
+    NumberAxis axis = FigureLook.valueAxis("", 0, 1, heightPt);
+    all.add(new KeyedPlot(lines.points(), axis, lines.renderer(), lines.key()));
+    return of(all, widthPt, heightPt);
   }
 
   static SeasonFigure of(Plot plot, double widthPt, double heightPt) {

@@ -4,15 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.rimebook.export.figure.PdfBytes;
-import org.rimebook.season.Decided;
 import org.rimebook.season.EntryEffect;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.season.Version;
@@ -44,24 +40,25 @@ public final class SeasonReport {
    * @throws java.util.concurrent.CancellationException when it is called off
    */
   public static SeasonReport of(SeasonResult result, Totals totals, Progress progress) {
-    progress.step("what the entries change", 0);
-    CompletableFuture<List<Decided>> decided =
-        CompletableFuture.supplyAsync(() -> Decided.in(result, new Silent(progress)));
-    List<EntryEffect> effects = EntryEffect.all(result, totals.resolution(), new Silent(progress));
-    ReportData data = new ReportData(result, totals, effects, () -> joined(decided));
-    return new SeasonReport(data, List.of(), false);
+    return of(result, totals, ReportAhead.of(result.stage(), progress), progress);
   }
 
-  /** What was worked out meanwhile; it is looked for while the first pages are laid out. */
-  private static <T> T joined(CompletableFuture<T> working) {
-    try {
-      return working.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof CancellationException calledOff) {
-        throw calledOff;
-      }
-      throw e;
-    }
+  /**
+   * The report of a season of which something was worked out ahead.
+   *
+   * @param result the season, computed throughout
+   * @param totals its totals
+   * @param ahead what was worked out from the same depths
+   * @param progress hears of it
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public static SeasonReport of(
+      SeasonResult result, Totals totals, ReportAhead ahead, Progress progress) {
+    progress.step("what the entries change", 0);
+    List<EntryEffect> effects =
+        EntryEffect.all(result, totals.resolution(), new ReportAhead.Silent(progress));
+    ReportData data = new ReportData(result, totals, effects, ahead::decided);
+    return new SeasonReport(data, List.of(), false);
   }
 
   /** With an appendix of every hour. */
@@ -145,19 +142,5 @@ public final class SeasonReport {
     PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
     shown.setDisplayDocTitle(true);
     document.getDocumentCatalog().setViewerPreferences(shown);
-  }
-
-  /** Whether the whole is called off; what is heard comes from the report itself. */
-  private record Silent(Progress whole) implements Progress {
-
-    @Override
-    public void at(String stage, double share) {
-      // Several threads would tell shares that jump.
-    }
-
-    @Override
-    public boolean cancelled() {
-      return whole.cancelled();
-    }
   }
 }
