@@ -54,21 +54,10 @@ record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
     Optional<ReportAhead> ahead =
         report ? Optional.of(ReportAhead.of(depths, Progress.NONE)) : Optional.empty();
     SeasonResult result = SeasonResult.of(depths, Progress.NONE);
-    for (String note : result.notes()) {
-      err.println("rimebook: note: " + note);
-    }
-    for (String alert : result.calibrations().alerts()) {
-      err.println("rimebook: alert: " + alert);
-    }
-    err.flush();
+    tell(err, result);
     try {
       Totals totals = result.totals(resolution);
-      Map<String, byte[]> files = SeasonExport.files(result, totals);
-      if (ahead.isPresent()) {
-        SeasonReport made = SeasonReport.of(result, totals, ahead.get(), Progress.NONE);
-        files.put(SeasonReport.FILE, made.pdf(Progress.NONE));
-      }
-      OutputFolder.write(out, files);
+      OutputFolder.write(out, files(result, totals, ahead));
       print(print, opened, totals);
       return ExitCode.DONE;
     } catch (IOException e) {
@@ -81,6 +70,26 @@ record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
       err.flush();
       return ExitCode.NOT_MADE;
     }
+  }
+
+  private static void tell(PrintWriter err, SeasonResult result) {
+    for (String note : result.notes()) {
+      err.println("rimebook: note: " + note);
+    }
+    for (String alert : result.calibrations().alerts()) {
+      err.println("rimebook: alert: " + alert);
+    }
+    err.flush();
+  }
+
+  private static Map<String, byte[]> files(
+      SeasonResult result, Totals totals, Optional<ReportAhead> ahead) {
+    Map<String, byte[]> files = SeasonExport.files(result, totals);
+    if (ahead.isPresent()) {
+      SeasonReport made = SeasonReport.of(result, totals, ahead.get(), Progress.NONE);
+      files.put(SeasonReport.FILE, made.pdf(Progress.NONE));
+    }
+    return files;
   }
 
   private void print(PrintWriter print, Season opened, Totals totals) {
