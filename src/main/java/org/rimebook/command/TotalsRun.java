@@ -6,12 +6,17 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.rimebook.export.OutputFolder;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.export.StationTime;
+import org.rimebook.export.report.ReportAhead;
+import org.rimebook.export.report.SeasonReport;
 import org.rimebook.season.Season;
+import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
@@ -21,10 +26,20 @@ import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
 import org.rimebook.totals.Totals;
 
-/** Makes and writes the totals of one season, and says what came of it. */
-record TotalsRun(Path season, Path out, Resolution resolution) {
+/**
+ * Makes and writes the totals of one season, and says what came of it.
+ *
+ * @param season the season folder
+ * @param out where to write
+ * @param resolution resolution of the totals
+ * @param report whether the report is written beside them
+ */
+record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
+    if (report) {
+      ReportAhead.getReady();
+    }
     Season opened = Season.open(season);
     if (SeasonExport.amongTheRecord(opened, season, out)) {
       err.println(
@@ -35,16 +50,14 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
       err.flush();
       return ExitCode.WRONG_USE;
     }
-    SeasonResult result = SeasonResult.of(opened);
-    for (String note : result.notes()) {
-      err.println("rimebook: note: " + note);
-    }
-    for (String alert : result.calibrations().alerts()) {
-      err.println("rimebook: alert: " + alert);
-    }
-    err.flush();
+    SeasonDepths depths = SeasonDepths.of(opened, Progress.NONE);
+    Optional<ReportAhead> ahead =
+        report ? Optional.of(ReportAhead.of(depths, Progress.NONE)) : Optional.empty();
+    SeasonResult result = SeasonResult.of(depths, Progress.NONE);
+    tell(err, result);
     try {
-      Totals totals = SeasonExport.write(result, resolution, out, Progress.NONE);
+      Totals totals = result.totals(resolution);
+      OutputFolder.write(out, files(result, totals, ahead));
       print(print, opened, totals);
       return ExitCode.DONE;
     } catch (IOException e) {
@@ -57,6 +70,26 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
       err.flush();
       return ExitCode.NOT_MADE;
     }
+  }
+
+  private static void tell(PrintWriter err, SeasonResult result) {
+    for (String note : result.notes()) {
+      err.println("rimebook: note: " + note);
+    }
+    for (String alert : result.calibrations().alerts()) {
+      err.println("rimebook: alert: " + alert);
+    }
+    err.flush();
+  }
+
+  private static Map<String, byte[]> files(
+      SeasonResult result, Totals totals, Optional<ReportAhead> ahead) {
+    Map<String, byte[]> files = SeasonExport.files(result, totals);
+    if (ahead.isPresent()) {
+      SeasonReport made = SeasonReport.of(result, totals, ahead.get(), Progress.NONE);
+      files.put(SeasonReport.FILE, made.pdf(Progress.NONE));
+    }
+    return files;
   }
 
   private void print(PrintWriter print, Season opened, Totals totals) {
@@ -77,7 +110,10 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     print.println("days    " + qualities(totals.daily().stream()));
     print.println("hours   " + qualities(totals.hourly().stream()));
     print.println(
-        "written " + out.resolve("hourly.csv") + ", daily.csv, season.json, datapackage.json");
+        "written "
+            + out.resolve("hourly.csv")
+            + ", daily.csv, season.json, datapackage.json"
+            + (report ? ", " + SeasonReport.FILE : ""));
     print.flush();
   }
 
