@@ -14,10 +14,17 @@ import org.rimebook.totals.Totals;
 /** The tables of a season with their summary and description. */
 public final class SeasonExport {
 
-  static final String HOURLY = "hourly.csv";
-  static final String DAILY = "daily.csv";
-  static final String SUMMARY = "season.json";
-  static final String DESCRIPTION = "datapackage.json";
+  /** Name of the hourly table. */
+  public static final String HOURLY = "hourly.csv";
+
+  /** Name of the daily table. */
+  public static final String DAILY = "daily.csv";
+
+  /** Name of the summary. */
+  public static final String SUMMARY = "season.json";
+
+  /** Name of the description of the tables. */
+  public static final String DESCRIPTION = "datapackage.json";
 
   private SeasonExport() {}
 
@@ -53,7 +60,7 @@ public final class SeasonExport {
   }
 
   /** The text of each file by name; the same for the same season whatever the machine. */
-  static Map<String, String> texts(SeasonResult result, Totals totals) {
+  public static Map<String, String> texts(SeasonResult result, Totals totals) {
     TableCsv csv = new TableCsv(totals.resolution(), result.season().sheet().utcOffset());
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(HOURLY, csv.text(totals.hourly()));

@@ -82,7 +82,7 @@ public final class RecordReader {
       throw nothing(readings);
     }
     int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
-    String sha256 = digest.sha256();
+    RecordDigest.Digests sha256 = digest.taken();
     progress.step("reading the record", 1); // a digest that was called off is none
     return new RecordBuilder(sheet, wanted, rows, readings).build(order, sha256);
   }
