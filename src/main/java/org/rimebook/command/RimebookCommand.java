@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
         "From the frequencies of a vibrating-wire precipitation gauge to hourly and daily totals.",
     subcommands = {
       TotalsCommand.class,
+      NetworkCommand.class,
       VerifyCommand.class,
       WhyCommand.class,
       InspectCommand.class,
@@ -42,6 +43,8 @@ import picocli.CommandLine.Spec;
       "  rimebook totals my-gauge-2024-25 --out tables",
       "      write hourly.csv, daily.csv, season.json and datapackage.json into tables",
       "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
+      "  rimebook network gauges --out tables",
+      "      the totals of every season folder below gauges, several at a time, with a table of all",
       "  rimebook verify my-gauge-2024-25 --against tables",
       "      say whether tables follow from the season folder, and what changed if they don't",
       "  rimebook why my-gauge-2024-25 --at 2025-01-15T10:00-07:00",

@@ -15,11 +15,18 @@ import java.util.Map;
  * first written beside its place under a temporary name, and all are moved only once all are
  * written.
  */
-final class OutputFolder {
+public final class OutputFolder {
 
   private OutputFolder() {}
 
-  static void write(Path folder, Map<String, String> textByName) throws IOException {
+  /**
+   * Writes the files.
+   *
+   * @param folder where to; made when absent
+   * @param textByName the text of each by its name, in the order in which they are put into place
+   * @throws IOException when the folder can't be written to; then every file is as it was
+   */
+  public static void write(Path folder, Map<String, String> textByName) throws IOException {
     Files.createDirectories(folder);
     Map<Path, Path> written = new LinkedHashMap<>();
     try {

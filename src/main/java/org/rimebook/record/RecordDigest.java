@@ -57,7 +57,8 @@ final class RecordDigest {
     }
   }
 
-  private static Digests of(List<RecordFile> files, Progress progress) throws IOException {
+  /** Takes them at once. */
+  static Digests of(List<RecordFile> files, Progress progress) throws IOException {
     MessageDigest digest = Sha256.start();
     List<String> ofFiles = new ArrayList<>();
     byte[] buffer = new byte[BUFFER];

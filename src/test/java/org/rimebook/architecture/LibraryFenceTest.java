@@ -18,7 +18,11 @@ class LibraryFenceTest {
 
   /** A fence: the class names it holds, and the packages that may use them. */
   enum Fence {
-    SCREEN("(java\\.awt|javax\\.swing)\\..*", "desk"),
+    SCREEN(
+        "java\\.awt\\.(?!(Basic)?Stroke|Color|Font|Graphics2D|Paint|Shape|RenderingHints|geom\\.|font\\.|image\\.)"
+            + ".*|javax\\.swing\\..*",
+        "desk"),
+    DRAWING("java\\.awt\\..*", "export", "desk"),
     CHARTS("org\\.jfree\\..*", "export", "desk"),
     WIDGETS("(com\\.formdev\\.flatlaf|net\\.miginfocom)\\..*", "desk"),
     FILE_OBJECTS(

@@ -9,6 +9,7 @@ import java.awt.Color;
 import java.io.File;
 import java.util.TimeZone;
 import java.util.logging.Logger;
+import javax.swing.JLabel;
 import org.apache.commons.math3.stat.StatUtils;
 import org.jfree.chart.plot.XYPlot;
 import picocli.CommandLine;
@@ -27,5 +28,5 @@ public record UsesEveryLibrary(
       CommandLine command) {}
 
   /** What draws. */
-  public record Drawing(XYPlot plot, FlatLaf theme) {}
+  public record Drawing(XYPlot plot, FlatLaf theme, JLabel label) {}
 }
