@@ -1,7 +1,11 @@
 package org.rimebook.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.station.InputException;
 import org.rimebook.totals.Resolution;
 import picocli.CommandLine.Command;
@@ -19,8 +23,11 @@ import picocli.CommandLine.TypeConversionException;
     usageHelpWidth = 100,
     versionProvider = VersionProvider.class,
     description = "Write the hourly and daily totals of a season.",
-    footerHeading = "%nExample:%n",
-    footer = {"  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01"})
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
+      "  rimebook totals my-gauge-2024-25 --out tables --also waterml2 --also netcdf"
+    })
 final class TotalsCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
@@ -42,6 +49,16 @@ final class TotalsCommand implements Callable<Integer> {
   private Resolution resolution;
 
   @Option(
+      names = "--also",
+      paramLabel = "FORMAT",
+      converter = FormatConverter.class,
+      completionCandidates = FormatNames.class,
+      description =
+          "Also write the totals in this open standard; may be given again. One of:"
+              + " ${COMPLETION-CANDIDATES}.")
+  private List<StandardFormat> also = List.of();
+
+  @Option(
       names = "--no-report",
       description = "Tables only; this version writes no report either way.")
   private boolean noReport;
@@ -50,7 +67,7 @@ final class TotalsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InputException {
-    return new TotalsRun(season, out, resolution)
+    return new TotalsRun(season, out, resolution, also)
         .run(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 
@@ -60,6 +77,23 @@ final class TotalsCommand implements Callable<Integer> {
     public Resolution convert(String text) {
       return Resolution.of(text)
           .orElseThrow(() -> new TypeConversionException("use 0.1 or 0.01, not '" + text + "'"));
+    }
+  }
+
+  /** Reads an open standard by its name. */
+  static final class FormatConverter implements ITypeConverter<StandardFormat> {
+    @Override
+    public StandardFormat convert(String text) {
+      return Labels.named(text, StandardFormat.values(), StandardFormat::code, "format");
+    }
+  }
+
+  /** Names of the open standards. */
+  static final class FormatNames extends ArrayList<String> {
+    private static final long serialVersionUID = 1;
+
+    FormatNames() {
+      super(Stream.of(StandardFormat.values()).map(StandardFormat::code).toList());
     }
   }
 }

@@ -5,24 +5,25 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.export.StationTime;
+import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
-import org.rimebook.station.Progress;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
 import org.rimebook.totals.Totals;
 
 /** Makes and writes the totals of one season, and says what came of it. */
-record TotalsRun(Path season, Path out, Resolution resolution) {
+record TotalsRun(Path season, Path out, Resolution resolution, List<StandardFormat> also) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     Season opened = Season.open(season);
@@ -44,7 +45,7 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     }
     err.flush();
     try {
-      Totals totals = SeasonExport.write(result, resolution, out, Progress.NONE);
+      Totals totals = SeasonExport.write(result, resolution, also, out);
       print(print, opened, totals);
       return ExitCode.DONE;
     } catch (IOException e) {
@@ -77,7 +78,10 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     print.println("days    " + qualities(totals.daily().stream()));
     print.println("hours   " + qualities(totals.hourly().stream()));
     print.println(
-        "written " + out.resolve("hourly.csv") + ", daily.csv, season.json, datapackage.json");
+        "written "
+            + out.resolve("hourly.csv")
+            + ", daily.csv, season.json, datapackage.json"
+            + also.stream().map(format -> ", " + format.fileName()).collect(Collectors.joining()));
     print.flush();
   }
 

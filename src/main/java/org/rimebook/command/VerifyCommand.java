@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.export.verify.FileVerdict;
 import org.rimebook.export.verify.Verification;
 import org.rimebook.season.Season;
@@ -61,7 +62,7 @@ final class VerifyCommand implements Callable<Integer> {
     }
     try {
       Season opened = Season.open(season);
-      Verification found = Verification.of(opened, against, List.of());
+      Verification found = Verification.of(opened, against, List.of(StandardFormat.values()));
       print(opened.sheet().name(), found, spec.commandLine().getOut());
       return found.follows() ? ExitCode.DONE : ExitCode.NOT_MADE;
     } catch (IOException e) {

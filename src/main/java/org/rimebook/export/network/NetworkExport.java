@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,10 +31,10 @@ public final class NetworkExport {
    * @throws IOException when the folder can't be written to
    */
   public static void write(List<NetworkRow> rows, Path folder) throws IOException {
-    Map<String, String> texts = new LinkedHashMap<>();
-    texts.put(TABLE, table(rows));
-    texts.put(FIGURE, NetworkFigure.svg(rows));
-    OutputFolder.write(folder, texts);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(TABLE, table(rows).getBytes(StandardCharsets.UTF_8));
+    files.put(FIGURE, NetworkFigure.svg(rows).getBytes(StandardCharsets.UTF_8));
+    OutputFolder.write(folder, files);
   }
 
   private static String table(List<NetworkRow> rows) {

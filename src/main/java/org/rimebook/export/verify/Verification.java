@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rimebook.export.FurtherFile;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
@@ -59,7 +60,7 @@ public record Verification(
    * @throws InputException when a calibration can't be used
    * @throws IOException when a file in the folder can't be read
    */
-  public static Verification of(Season season, Path folder, List<FurtherFile> further)
+  public static Verification of(Season season, Path folder, List<? extends FurtherFile> further)
       throws InputException, IOException {
     Map<String, byte[]> there = read(folder, further);
     Optional<KeptInputs> kept = KeptInputs.read(text(there, SeasonExport.SUMMARY));
@@ -84,12 +85,12 @@ public record Verification(
       verdicts.add(verdict(name, Optional.ofNullable(there.get(name)), bytes));
     }
     for (FurtherFile file : further) {
-      if (there.containsKey(file.name())) {
+      if (there.containsKey(file.fileName())) {
         byte[] bytes = file.bytes(result, resolution);
-        verdicts.add(verdict(file.name(), Optional.of(there.get(file.name())), bytes));
+        verdicts.add(verdict(file.fileName(), Optional.of(there.get(file.fileName())), bytes));
       }
     }
-    boolean reportMade = further.stream().anyMatch(file -> file.name().equals(REPORT));
+    boolean reportMade = further.stream().anyMatch(file -> file.fileName().equals(REPORT));
     if (!reportMade && Files.isRegularFile(folder.resolve(REPORT))) {
       verdicts.add(
           new FileVerdict(
@@ -98,10 +99,10 @@ public record Verification(
     return new Verification(resolution, verdicts, changes, kept.isPresent());
   }
 
-  private static Map<String, byte[]> read(Path folder, List<FurtherFile> further)
+  private static Map<String, byte[]> read(Path folder, List<? extends FurtherFile> further)
       throws IOException {
     List<String> names = new ArrayList<>(TABLES);
-    further.forEach(file -> names.add(file.name()));
+    further.forEach(file -> names.add(file.fileName()));
     Map<String, byte[]> there = new LinkedHashMap<>();
     for (String name : names) {
       Path file = folder.resolve(name);

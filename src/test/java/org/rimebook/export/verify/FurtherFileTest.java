@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rimebook.export.FurtherFile;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.fixture.KeptSeason;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
-import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
 class FurtherFileTest {
@@ -22,7 +22,7 @@ class FurtherFileTest {
   private static final FurtherFile REPORT =
       new FurtherFile() {
         @Override
-        public String name() {
+        public String fileName() {
           return Verification.REPORT;
         }
 
@@ -40,8 +40,7 @@ class FurtherFileTest {
     KeptSeason.in(folder);
     Season season = Season.open(folder);
     Path tables = temp.resolve("tables");
-    SeasonExport.write(SeasonResult.of(season), Resolution.HUNDREDTH, tables, Progress.NONE);
-    Files.writeString(tables.resolve(Verification.REPORT), "Invented Ridge at 0.01");
+    SeasonExport.write(SeasonResult.of(season), Resolution.HUNDREDTH, List.of(REPORT), tables);
     assertThat(Verification.of(season, tables, List.of(REPORT)).follows()).isTrue();
     Files.writeString(tables.resolve(Verification.REPORT), "Invented Ridge at 0.1");
     Verification otherwise = Verification.of(season, tables, List.of(REPORT));

@@ -1,13 +1,16 @@
-package org.rimebook.export.verify;
+package org.rimebook.export;
 
 import org.rimebook.season.SeasonResult;
 import org.rimebook.totals.Resolution;
 
-/** A file the program can make from a season beside its tables, so that it can be verified too. */
+/**
+ * A file the program can make from a season beside its tables: written with them when asked for,
+ * and verified with them when it is there.
+ */
 public interface FurtherFile {
 
   /** Name of the file in the folder of the tables, for example {@code report.pdf}. */
-  String name();
+  String fileName();
 
   /**
    * Its bytes, the same for the same season and version on any machine.
