@@ -82,6 +82,22 @@ class VerifyCommandTest {
   }
 
   @Test
+  void filesInOpenStandardsAreVerifiedWhereTheyAre() throws IOException {
+    export("--also", "netcdf", "--also", "waterml2");
+    Terminal run = verify();
+    assertThat(run.code()).isEqualTo(ExitCode.DONE);
+    assertThat(run.out()).contains("totals.nc follows", "waterml2.xml follows");
+    edit(tables.resolve("waterml2.xml"), text -> text.replaceFirst(">0.0<", ">0.7<"));
+    byte[] netcdf = Files.readAllBytes(tables.resolve("totals.nc"));
+    netcdf[netcdf.length - 1] ^= 1;
+    Files.write(tables.resolve("totals.nc"), netcdf);
+    assertThat(refuted().out())
+        .contains("waterml2.xml doesn't follow: line ")
+        .contains("says '<wml2:value>0.7</wml2:value>', the folder gives")
+        .contains("totals.nc doesn't follow: byte " + netcdf.length);
+  }
+
+  @Test
   void aChangedNumberIsNamedByLineRowAndColumnWithBothValues() throws IOException {
     export();
     edit(tables.resolve("hourly.csv"), text -> text.replaceFirst(",0\\.0,", ",7.5,"));

@@ -61,8 +61,8 @@ final class ClassicNetcdf {
       return this;
     }
 
-    /** Bytes. */
-    Attributes put(String name, byte... bytes) {
+    /** Bytes, which a variable of bytes must have where it has values of its own type. */
+    Attributes flags(String name, byte... bytes) {
       values.put(name, Values.of(bytes));
       return this;
     }

@@ -112,8 +112,8 @@ final class SeasonNetcdf {
       }
       file.bytes(name + "_phase", phases, axis)
           .put("long_name", "phase of what fell, by air temperature")
-          .put("_FillValue", NO_PHASE)
-          .put("flag_values", flags(Phase.values().length))
+          .flags("_FillValue", NO_PHASE)
+          .flags("flag_values", flags(Phase.values().length))
           .put("flag_meanings", words(Stream.of(Phase.values()).map(Phase::code)))
           .put("coordinates", place);
     }
@@ -172,7 +172,7 @@ final class SeasonNetcdf {
       file.bytes(name + "_quality", flags, axis)
           .put("standard_name", Cf.CATCH + " status_flag")
           .put("long_name", "quality in the words of OGC WaterML 2.0")
-          .put("flag_values", flags(QualityTerm.values().length))
+          .flags("flag_values", flags(QualityTerm.values().length))
           .put("flag_meanings", words(Stream.of(QualityTerm.values()).map(QualityTerm::word)))
           .put("coordinates", place);
     }

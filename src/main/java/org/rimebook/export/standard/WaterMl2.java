@@ -242,6 +242,6 @@ final class WaterMl2 {
   }
 
   private static String plain(double value) {
-    return BigDecimal.valueOf(value).toPlainString();
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

@@ -132,7 +132,7 @@ public record Verification(
       return new FileVerdict(name, FileVerdict.Outcome.FOLLOWS, "");
     }
     boolean table = name.endsWith(".csv");
-    boolean lines = table || name.endsWith(".json");
+    boolean lines = table || name.endsWith(".json") || name.endsWith(".xml");
     String says = new String(there.get(), StandardCharsets.UTF_8);
     String gives = new String(due, StandardCharsets.UTF_8);
     String words =

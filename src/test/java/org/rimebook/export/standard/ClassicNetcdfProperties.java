@@ -23,21 +23,19 @@ class ClassicNetcdfProperties {
     ClassicNetcdf written = new ClassicNetcdf();
     written.dimension("n", numbers.length);
     written.dimension("f", flags.length);
-    written.bytes("flags", flags, "f").put("values", flags);
+    written.bytes("flags", flags, "f").flags("values", flags);
     written.text("text", words).put("words", words);
     written.numbers("v" + name, numbers, "n").put("number", 1.5);
-    try (NetcdfFile file = NetcdfFile.openInMemory("x.nc", written.bytes())) {
-      Array readNumbers = file.findVariable("v" + name).read();
-      for (int i = 0; i < numbers.length; i++) {
-        assertThat(readNumbers.getDouble(i)).isEqualTo(numbers[i]);
-      }
-      Array readFlags = file.findVariable("flags").read();
-      for (int i = 0; i < flags.length; i++) {
-        assertThat(readFlags.getByte(i)).isEqualTo(flags[i]);
-      }
-      assertThat(file.findVariable("text").findAttribute("words").getStringValue())
-          .isEqualTo(words);
-      assertThat(file.findVariable("text").read().toString()).isEqualTo(words);
+    NetcdfFile file = NetcdfFile.openInMemory("x.nc", written.bytes());
+    Array readNumbers = file.findVariable("v" + name).read();
+    for (int i = 0; i < numbers.length; i++) {
+      assertThat(readNumbers.getDouble(i)).isEqualTo(numbers[i]);
     }
+    Array readFlags = file.findVariable("flags").read();
+    for (int i = 0; i < flags.length; i++) {
+      assertThat(readFlags.getByte(i)).isEqualTo(flags[i]);
+    }
+    assertThat(file.findVariable("text").findAttribute("words").getStringValue()).isEqualTo(words);
+    assertThat(file.findVariable("text").read().toString()).isEqualTo(words);
   }
 }
