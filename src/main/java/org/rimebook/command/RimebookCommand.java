@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       WhyCommand.class,
       InspectCommand.class,
       FindingsCommand.class,
+      NeighbourCommand.class,
       NewCommand.class,
       PracticeCommand.class
     },
@@ -51,6 +52,8 @@ import picocli.CommandLine.Spec;
       "      explain one hour: readings, wires, noise, drift, entries, uncertainty",
       "  rimebook findings my-gauge-2024-25",
       "      what looks wrong and is still to be decided, with the entry that would settle it",
+      "  rimebook neighbour my-gauge-2024-25 --with valley/daily.csv",
+      "      compare daily totals with a neighbouring station: ratio, double-mass curve, months",
       "  rimebook practice --class calm --seeds 3",
       "      score the estimator on simulated winters with known truth",
       "",
