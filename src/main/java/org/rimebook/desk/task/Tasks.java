@@ -21,7 +21,8 @@ public interface Tasks {
     AGAINST,
     BRUSH,
     STRIPS,
-    CATCH
+    CATCH,
+    NEIGHBOUR
   }
 
   /**
