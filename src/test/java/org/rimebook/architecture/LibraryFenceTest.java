@@ -23,6 +23,7 @@ class LibraryFenceTest {
             + ".*|javax\\.swing\\..*",
         "desk"),
     DRAWING("java\\.awt\\..*", "export", "desk"),
+    SVG("org\\.apache\\.batik\\..*", "export"),
     CHARTS("org\\.jfree\\..*", "export", "desk"),
     WIDGETS("(com\\.formdev\\.flatlaf|net\\.miginfocom)\\..*", "desk"),
     FILE_OBJECTS(

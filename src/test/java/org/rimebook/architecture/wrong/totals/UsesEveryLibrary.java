@@ -10,6 +10,7 @@ import java.io.File;
 import java.util.TimeZone;
 import java.util.logging.Logger;
 import javax.swing.JLabel;
+import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.commons.math3.stat.StatUtils;
 import org.jfree.chart.plot.XYPlot;
 import picocli.CommandLine;
@@ -29,4 +30,7 @@ public record UsesEveryLibrary(
 
   /** What draws. */
   public record Drawing(XYPlot plot, FlatLaf theme, JLabel label) {}
+
+  /** What writes drawings. */
+  public record Files(SVGGraphics2D lines) {}
 }
