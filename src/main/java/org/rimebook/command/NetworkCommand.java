@@ -5,10 +5,12 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.export.network.NetworkExport;
 import org.rimebook.export.network.NetworkRow;
 import org.rimebook.export.network.NetworkRun;
+import org.rimebook.export.network.SeasonFolder;
 import org.rimebook.export.network.SeasonFolders;
 import org.rimebook.station.Problem;
 import org.rimebook.totals.Resolution;
@@ -93,10 +95,26 @@ final class NetworkCommand implements Callable<Integer> {
           root + ": no folder in it holds station.json. Name one with season folders in it",
           ExitCode.WRONG_USE);
     }
+    Optional<SeasonFolder> around =
+        found.seasons().stream().filter(this::isAroundTables).findFirst();
+    if (around.isPresent()) {
+      return refused(
+          out
+              + " lies in the season folder "
+              + around.get().name()
+              + "; tables written there could be read as its record. Name another folder with"
+              + " --out",
+          ExitCode.WRONG_USE);
+    }
     NetworkProgress progress = new NetworkProgress(found.seasons().size(), err, System::nanoTime);
     NetworkRun.Settings settings = new NetworkRun.Settings(resolution, atATime, anew);
     List<NetworkRow> rows = new NetworkRun(out, settings, progress).rows(found.seasons());
     return written(rows, found.problems());
+  }
+
+  private boolean isAroundTables(SeasonFolder season) {
+    Path folder = season.folder().toAbsolutePath().normalize();
+    return out.toAbsolutePath().normalize().startsWith(folder);
   }
 
   private int written(List<NetworkRow> rows, List<Problem> problems) {

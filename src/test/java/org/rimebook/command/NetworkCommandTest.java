@@ -135,17 +135,27 @@ class NetworkCommandTest {
   }
 
   @Test
-  void tablesAreNotWrittenAmongLoggerFiles() throws IOException {
+  void tablesAreNotWrittenIntoASeasonFolder() throws IOException {
+    SortedMap<String, String> before = Copies.bytes(root);
+    for (Path inside : List.of(root.resolve("west"), root.resolve("west/records"))) {
+      Terminal run = Terminal.run("network", root, "--out", inside);
+      assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+      assertThat(run.err()).contains("lies in the season folder west", "--out");
+    }
+    assertThat(Copies.bytes(root)).isEqualTo(before);
+  }
+
+  @Test
+  void aSeasonWhoseTablesWouldBeReadAsItsRecordIsLeftOut() throws IOException {
     Path season = root.resolve("west");
-    SortedMap<String, String> before = Copies.bytes(season);
     Path sheet = season.resolve("station.json");
-    Files.writeString(sheet, Files.readString(sheet).replace("records/*.csv", "records/**.csv"));
-    Files.createDirectory(season.resolve("records/west"));
-    Files.move(season.resolve("records/log.csv"), season.resolve("records/west/log.csv"));
-    Terminal run = Terminal.run("network", season, "--out", season.resolve("records"));
+    Files.writeString(sheet, Files.readString(sheet).replace("records/*.csv", "*.csv"));
+    Files.move(season.resolve("records/log.csv"), season.resolve("log.csv"));
+    SortedMap<String, String> before = Copies.bytes(season);
+    Terminal run = Terminal.run("network", root, "--out", root);
     assertThat(run.code()).isEqualTo(ExitCode.NOT_MADE);
-    assertThat(run.out()).contains("would be read as such", "--out");
-    assertThat(season.resolve("records/west/log.csv")).hasContent(before.get("records/log.csv"));
+    assertThat(run.out()).startsWith("2 of 3 seasons made").contains("would be read as such");
+    assertThat(Copies.bytes(season)).isEqualTo(before);
   }
 
   @Test

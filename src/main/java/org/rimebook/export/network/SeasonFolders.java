@@ -57,12 +57,14 @@ public record SeasonFolders(List<SeasonFolder> seasons, List<Problem> problems) 
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
       boolean below = !folder.equals(root);
-      boolean hidden = below && folder.getFileName().toString().startsWith(".");
-      if (hidden || (below && folder.toAbsolutePath().normalize().equals(out))) {
+      if (below && folder.getFileName().toString().startsWith(".")) {
         return FileVisitResult.SKIP_SUBTREE;
       }
       if (Files.isRegularFile(folder.resolve(Season.STATION_FILE))) {
         seasons.add(new SeasonFolder(name(folder), folder));
+        return FileVisitResult.SKIP_SUBTREE;
+      }
+      if (below && folder.toAbsolutePath().normalize().equals(out)) {
         return FileVisitResult.SKIP_SUBTREE;
       }
       return FileVisitResult.CONTINUE;
