@@ -3,6 +3,7 @@ package org.rimebook.command;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.rimebook.station.InputException;
 import org.rimebook.totals.Resolution;
 
@@ -24,7 +25,7 @@ final class SampleRun {
   }
 
   int run(PrintWriter out, PrintWriter err) throws InputException {
-    int code = new TotalsRun(season, this.out, Resolution.TENTH, true).run(out, err);
+    int code = new TotalsRun(season, this.out, Resolution.TENTH, true, List.of()).run(out, err);
     if (code == ExitCode.DONE) {
       out.println();
       out.println("The season is an invented one; " + season.resolve("NOTE.md") + " tells of it.");

@@ -1,7 +1,11 @@
 package org.rimebook.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.station.InputException;
 import org.rimebook.totals.Resolution;
 import picocli.CommandLine.Command;
@@ -19,8 +23,11 @@ import picocli.CommandLine.TypeConversionException;
     usageHelpWidth = 100,
     versionProvider = VersionProvider.class,
     description = "Write the hourly and daily totals of a season, and its report.",
-    footerHeading = "%nExample:%n",
-    footer = {"  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01"})
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01",
+      "  rimebook totals my-gauge-2024-25 --out tables --also waterml2 --also netcdf"
+    })
 final class TotalsCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
@@ -41,6 +48,16 @@ final class TotalsCommand implements Callable<Integer> {
       description = "Smallest step of a printed total: 0.1 (default) or 0.01 mm.")
   private Resolution resolution;
 
+  @Option(
+      names = "--also",
+      paramLabel = "FORMAT",
+      converter = FormatConverter.class,
+      completionCandidates = FormatNames.class,
+      description =
+          "Also write the totals in this open standard; may be given again. One of:"
+              + " ${COMPLETION-CANDIDATES}.")
+  private List<StandardFormat> also = List.of();
+
   @Option(names = "--no-report", description = "Tables only, without report.pdf.")
   private boolean noReport;
 
@@ -48,7 +65,7 @@ final class TotalsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InputException {
-    return new TotalsRun(season, out, resolution, !noReport)
+    return new TotalsRun(season, out, resolution, !noReport, also)
         .run(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 
@@ -58,6 +75,23 @@ final class TotalsCommand implements Callable<Integer> {
     public Resolution convert(String text) {
       return Resolution.of(text)
           .orElseThrow(() -> new TypeConversionException("use 0.1 or 0.01, not '" + text + "'"));
+    }
+  }
+
+  /** Reads an open standard by its name. */
+  static final class FormatConverter implements ITypeConverter<StandardFormat> {
+    @Override
+    public StandardFormat convert(String text) {
+      return Labels.named(text, StandardFormat.values(), StandardFormat::code, "format");
+    }
+  }
+
+  /** Names of the open standards. */
+  static final class FormatNames extends ArrayList<String> {
+    private static final long serialVersionUID = 1;
+
+    FormatNames() {
+      super(Stream.of(StandardFormat.values()).map(StandardFormat::code).toList());
     }
   }
 }

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -15,12 +16,12 @@ import org.rimebook.export.SeasonExport;
 import org.rimebook.export.StationTime;
 import org.rimebook.export.report.ReportAhead;
 import org.rimebook.export.report.SeasonReport;
+import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
-import org.rimebook.station.Progress;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
@@ -33,8 +34,10 @@ import org.rimebook.totals.Totals;
  * @param out where to write
  * @param resolution resolution of the totals
  * @param report whether the report is written beside them
+ * @param also open standards in which they are written too
  */
-record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
+record TotalsRun(
+    Path season, Path out, Resolution resolution, boolean report, List<StandardFormat> also) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     if (report) {
@@ -82,9 +85,10 @@ record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
     err.flush();
   }
 
-  private static Map<String, byte[]> files(
+  private Map<String, byte[]> files(
       SeasonResult result, Totals totals, Optional<ReportAhead> ahead) {
     Map<String, byte[]> files = SeasonExport.files(result, totals);
+    also.forEach(format -> files.put(format.fileName(), format.bytes(result, resolution)));
     if (ahead.isPresent()) {
       SeasonReport made = SeasonReport.of(result, totals, ahead.get(), Progress.NONE);
       files.put(SeasonReport.FILE, made.pdf(Progress.NONE));
@@ -113,7 +117,8 @@ record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
         "written "
             + out.resolve("hourly.csv")
             + ", daily.csv, season.json, datapackage.json"
-            + (report ? ", " + SeasonReport.FILE : ""));
+            + (report ? ", " + SeasonReport.FILE : "")
+            + also.stream().map(format -> ", " + format.fileName()).collect(Collectors.joining()));
     print.flush();
   }
 

@@ -15,10 +15,17 @@ import org.rimebook.totals.Totals;
 /** The tables of a season with their summary and description. */
 public final class SeasonExport {
 
-  static final String HOURLY = "hourly.csv";
-  static final String DAILY = "daily.csv";
-  static final String SUMMARY = "season.json";
-  static final String DESCRIPTION = "datapackage.json";
+  /** Name of the hourly table. */
+  public static final String HOURLY = "hourly.csv";
+
+  /** Name of the daily table. */
+  public static final String DAILY = "daily.csv";
+
+  /** Name of the summary. */
+  public static final String SUMMARY = "season.json";
+
+  /** Name of the description of the tables. */
+  public static final String DESCRIPTION = "datapackage.json";
 
   private SeasonExport() {}
 
@@ -45,6 +52,27 @@ public final class SeasonExport {
     return totals;
   }
 
+  /**
+   * Writes the tables and further files beside them, all of them whole or none.
+   *
+   * @param result the season
+   * @param resolution resolution of the totals
+   * @param further what to write beside the tables
+   * @param folder where to write; made when absent
+   * @return the totals that were written
+   * @throws IOException when the folder can't be written to
+   */
+  public static Totals write(
+      SeasonResult result, Resolution resolution, List<? extends FurtherFile> further, Path folder)
+      throws IOException {
+    Totals totals = result.totals(resolution);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    further.forEach(file -> files.put(file.fileName(), file.bytes(result, resolution)));
+    files.putAll(files(result, totals));
+    OutputFolder.write(folder, files);
+    return totals;
+  }
+
   /** The bytes of each file by name; the same for the same season whatever the machine. */
   public static Map<String, byte[]> files(SeasonResult result, Totals totals) {
     Map<String, byte[]> files = new LinkedHashMap<>();
@@ -62,7 +90,7 @@ public final class SeasonExport {
   }
 
   /** The text of each file by name; the same for the same season whatever the machine. */
-  static Map<String, String> texts(SeasonResult result, Totals totals) {
+  public static Map<String, String> texts(SeasonResult result, Totals totals) {
     TableCsv csv = new TableCsv(totals.resolution(), result.season().sheet().utcOffset());
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(HOURLY, csv.text(totals.hourly()));

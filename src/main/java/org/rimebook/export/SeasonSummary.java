@@ -105,6 +105,7 @@ final class SeasonSummary {
       node.put("catch_mm", totals.resolution().toMm(totals.seasonUnits().getAsLong()));
       node.put("uncertainty_mm", new BigDecimal(TableCsv.decimal(uncertainty, 3)));
     }
+    node.put("completeness_pct", completenessPct(hourly));
     addAdjusted(node);
     addQualities(node.putObject("hours_by_quality"), hourly);
     addQualities(node.putObject("days_by_quality"), totals.daily());
@@ -112,6 +113,12 @@ final class SeasonSummary {
     hourly.forEach(row -> met.addAll(row.reasons()));
     ObjectNode reasons = node.putObject("reasons");
     met.forEach(reason -> reasons.put(reason.code(), reason.words()));
+  }
+
+  /** Share of the season covered by usable readings [%]; its hours count alike. */
+  private static BigDecimal completenessPct(List<TotalRow> hourly) {
+    double share = hourly.stream().mapToDouble(TotalRow::completeness).sum() / hourly.size();
+    return new BigDecimal(TableCsv.decimal(100 * share, 1));
   }
 
   /** The hours that could be adjusted, beside what was caught in the same hours. */
@@ -150,11 +157,17 @@ final class SeasonSummary {
       item.put("interval_s", run.intervalMs() / 1000.0);
     }
     ArrayNode files = node.putArray("files");
-    record.provenance().files().forEach(file -> addFile(files.addObject(), file));
+    List<String> digests = record.provenance().fileSha256();
+    for (FileAccount file : record.provenance().files()) {
+      ObjectNode item = files.addObject();
+      int index = files.size() - 1;
+      item.put("file", file.file());
+      item.put("sha256", index < digests.size() ? digests.get(index) : "");
+      addFile(item, file);
+    }
   }
 
   private static void addFile(ObjectNode node, FileAccount file) {
-    node.put("file", file.file());
     node.put("read_as", file.dialect());
     node.put("lines", file.lines());
     node.put("used", file.used());
@@ -176,6 +189,8 @@ final class SeasonSummary {
     long unknown =
         season.notebook().history().stream().filter(e -> e instanceof Entry.Unknown).count();
     node.put("entries_of_unknown_kind", unknown);
+    ObjectNode digests = node.putObject("entry_sha256");
+    EntryDigests.of(season.notebook()).forEach(digests::put);
   }
 
   private void addMethod(ObjectNode node) {

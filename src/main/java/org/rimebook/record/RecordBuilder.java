@@ -30,7 +30,7 @@ final class RecordBuilder {
     this.readings = readings;
   }
 
-  SeasonRecord build(int[] order, String sha256) {
+  SeasonRecord build(int[] order, RecordDigest.Digests sha256) {
     long[] stampsMs = rows.stampsMs();
     int[] lines = rows.lines();
     int[] files = files();
@@ -53,7 +53,12 @@ final class RecordBuilder {
       channels.add(column(order, channel.column(), Optional.of(channel.unit())));
     }
     Provenance provenance =
-        new Provenance(accounts(order), IntSequence.over(files), IntSequence.over(lines), sha256);
+        new Provenance(
+            accounts(order),
+            IntSequence.over(files),
+            IntSequence.over(lines),
+            sha256.record(),
+            sha256.files());
     return new SeasonRecord(stampsMs, frequencies, channels, sampling, provenance);
   }
 

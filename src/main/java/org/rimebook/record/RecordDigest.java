@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.security.MessageDigest;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -17,11 +18,19 @@ final class RecordDigest {
 
   private static final int BUFFER = 1 << 17;
 
-  private final CompletableFuture<String> sha256;
+  private final CompletableFuture<Digests> digests;
 
-  private RecordDigest(CompletableFuture<String> sha256) {
-    this.sha256 = sha256;
+  private RecordDigest(CompletableFuture<Digests> digests) {
+    this.digests = digests;
   }
+
+  /**
+   * Digests in lower-case hexadecimal.
+   *
+   * @param record SHA-256 over each file's name, a zero byte and its bytes as stored
+   * @param files SHA-256 of each file's bytes as stored
+   */
+  record Digests(String record, List<String> files) {}
 
   /** Starts on the files in the background; it ends early when the reading is called off. */
   static RecordDigest start(List<RecordFile> files, Progress progress) {
@@ -36,13 +45,10 @@ final class RecordDigest {
             }));
   }
 
-  /**
-   * SHA-256 over each file's name, a zero byte and its bytes as stored; lower-case hexadecimal.
-   * Waits for it.
-   */
-  String sha256() throws IOException {
+  /** The digests. Waits for them. */
+  Digests taken() throws IOException {
     try {
-      return sha256.join();
+      return digests.join();
     } catch (CompletionException e) {
       if (e.getCause() instanceof UncheckedIOException unread) {
         throw unread.getCause();
@@ -51,20 +57,25 @@ final class RecordDigest {
     }
   }
 
-  private static String of(List<RecordFile> files, Progress progress) throws IOException {
+  /** Takes them at once. */
+  static Digests of(List<RecordFile> files, Progress progress) throws IOException {
     MessageDigest digest = Sha256.start();
+    List<String> ofFiles = new ArrayList<>();
     byte[] buffer = new byte[BUFFER];
     for (RecordFile file : files) {
       digest.update(file.name().getBytes(StandardCharsets.UTF_8));
       digest.update((byte) 0);
+      MessageDigest ofFile = Sha256.start();
       try (InputStream in = Files.newInputStream(file.path())) {
         int count = in.read(buffer);
         while (count >= 0 && !progress.cancelled()) {
           digest.update(buffer, 0, count);
+          ofFile.update(buffer, 0, count);
           count = in.read(buffer);
         }
       }
+      ofFiles.add(Sha256.hex(ofFile));
     }
-    return Sha256.hex(digest);
+    return new Digests(Sha256.hex(digest), ofFiles);
   }
 }

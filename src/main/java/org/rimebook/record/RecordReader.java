@@ -56,6 +56,33 @@ public final class RecordReader {
     return new RecordReader(sheet, progress).read(files);
   }
 
+  /**
+   * The digest of a season's record, see {@link Provenance#sha256()}, without reading its rows.
+   *
+   * @param seasonFolder the folder that holds {@code station.json} and {@code records}
+   * @param sheet its station sheet
+   * @throws InputException when no file matches
+   * @throws IOException when a file can't be read
+   */
+  public static String sha256(Path seasonFolder, StationSheet sheet)
+      throws InputException, IOException {
+    List<RecordFile> files = RecordFiles.find(seasonFolder, sheet.layout().files());
+    return RecordDigest.of(files, Progress.NONE).record();
+  }
+
+  /**
+   * Size of a season's record as stored [bytes].
+   *
+   * @param seasonFolder the folder that holds {@code station.json} and {@code records}
+   * @param sheet its station sheet
+   * @throws InputException when no file matches
+   * @throws IOException when a file can't be looked at
+   */
+  public static RecordSize size(Path seasonFolder, StationSheet sheet)
+      throws InputException, IOException {
+    return RecordSize.of(RecordFiles.find(seasonFolder, sheet.layout().files()));
+  }
+
   private SeasonRecord read(List<RecordFile> files) throws InputException, IOException {
     Map<RecordFile, List<LogicalLine>> heads = new LinkedHashMap<>();
     for (RecordFile file : files) {
@@ -82,7 +109,7 @@ public final class RecordReader {
       throw nothing(readings);
     }
     int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
-    String sha256 = digest.sha256();
+    RecordDigest.Digests sha256 = digest.taken();
     progress.step("reading the record", 1); // a digest that was called off is none
     return new RecordBuilder(sheet, wanted, rows, readings).build(order, sha256);
   }

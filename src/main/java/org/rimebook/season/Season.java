@@ -9,6 +9,7 @@ import java.util.List;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookReader;
 import org.rimebook.record.RecordReader;
+import org.rimebook.record.RecordSize;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
@@ -52,6 +53,34 @@ public record Season(
    * @param notebook of the bytes of the notebook, of no bytes when there is none
    */
   public record Digests(String record, String station, String notebook) {}
+
+  /**
+   * What can be known of a season folder without reading its readings.
+   *
+   * @param sheet the station sheet
+   * @param digests digests of the inputs as they are on disk now
+   * @param size how large the record is
+   */
+  public record Outline(StationSheet sheet, Digests digests, RecordSize size) {}
+
+  /**
+   * Looks at a season folder without reading its readings.
+   *
+   * @param folder the folder
+   * @throws InputException when its sheet can't be read or no file of the record is there
+   */
+  public static Outline outline(Path folder) throws InputException {
+    try {
+      byte[] station = stationBytes(folder);
+      StationSheet sheet =
+          StationSheetReader.read(Utf8.text(station, STATION_FILE), STATION_FILE).sheet();
+      String log = Sha256.hex(bytesOrNone(folder.resolve(NOTEBOOK_FILE)));
+      Digests digests = new Digests(RecordReader.sha256(folder, sheet), Sha256.hex(station), log);
+      return new Outline(sheet, digests, RecordReader.size(folder, sheet));
+    } catch (IOException e) {
+      throw unread(folder, e);
+    }
+  }
 
   /**
    * Reads a season folder.

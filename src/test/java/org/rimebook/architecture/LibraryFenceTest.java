@@ -31,7 +31,7 @@ class LibraryFenceTest {
     FILE_OBJECTS(
         "java\\.io\\.(File|File(In|Out)putStream|File(Read|Writ)er|RandomAccess.*)", "desk"),
     CSV_WRITING("de\\.siegmar\\.fastcsv\\.writer\\..*", "export", "practice"),
-    CSV_READING("de\\.siegmar\\.fastcsv\\.(?!writer\\.).*", "record"),
+    CSV_READING("de\\.siegmar\\.fastcsv\\.(?!writer\\.).*", "record", "export"),
     FAST_DOUBLE_PARSER("ch\\.randelshofer\\..*", "record"),
     JSON("com\\.fasterxml\\.jackson\\..*", "station", "export"),
     COMMAND_LINE("picocli\\..*", "command"),

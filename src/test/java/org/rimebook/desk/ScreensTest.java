@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rimebook.desk.model.Neighbour;
+import org.rimebook.fixture.Terminal;
+import org.rimebook.station.InputException;
 
 /** Every state of the window, written to target/screens to be looked at. */
 class ScreensTest {
@@ -136,6 +139,24 @@ class ScreensTest {
       sitting.waitUntilSettled();
       sitting.person.press("control T");
       sitting.picture("dark");
+      sitting.person.press("control T");
+      Path tables = folder.resolve("tables");
+      Terminal.run("totals", season, "--out", tables);
+      Neighbour neighbour = read(tables.resolve("daily.csv"));
+      Person.see(
+          () -> {
+            sitting.workspace().neighbour().set(Optional.of(neighbour));
+            return null;
+          });
+      sitting.picture("neighbour");
+    }
+  }
+
+  private static Neighbour read(Path table) throws IOException {
+    try {
+      return Neighbour.read(table);
+    } catch (InputException e) {
+      throw new AssertionError(e);
     }
   }
 }

@@ -18,6 +18,8 @@ public record StripSetting(Kind kind, boolean shown, double share, boolean fits)
     DEPTH("depth", "Depth"),
     /** Catch [mm]. */
     CATCH("catch", "Catch"),
+    /** Daily catch of a neighbouring station [mm]. */
+    NEIGHBOUR("neighbour", "Neighbour's catch"),
     /** Air temperature [°C]. */
     TEMPERATURE("temperature", "Air temperature"),
     /** Wind speed [m/s]. */

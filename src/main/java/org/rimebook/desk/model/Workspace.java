@@ -25,6 +25,7 @@ public final class Workspace {
   private final Watched<OptionalLong> cursorMs = new Watched<>(OptionalLong.empty());
   private final Watched<List<StripSetting>> strips = new Watched<>(firstStrips());
   private final Watched<CatchForm> catchForm = new Watched<>(CatchForm.ACCUMULATED);
+  private final Watched<Optional<Neighbour>> neighbour = new Watched<>(Optional.empty());
   private final Watched<Drawer> drawer = new Watched<>(Drawer.CLOSED);
   private final Watched<Optional<Interval>> asked = new Watched<>(Optional.empty());
   private final Watched<FindingsLeft> findings = new Watched<>(FindingsLeft.UNKNOWN);
@@ -81,6 +82,11 @@ public final class Workspace {
     return catchForm;
   }
 
+  /** The neighbour whose catch is shown beside the season's; empty when none is. */
+  public Watched<Optional<Neighbour>> neighbour() {
+    return neighbour;
+  }
+
   /** What is open under the strips. */
   public Watched<Drawer> drawer() {
     return drawer;
@@ -116,6 +122,7 @@ public final class Workspace {
     return switch (kind) {
       case FREQUENCY -> 2;
       case DEPTH, CATCH -> 3;
+      case NEIGHBOUR -> 2;
       default -> 1;
     };
   }

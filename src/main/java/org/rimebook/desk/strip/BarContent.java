@@ -91,10 +91,15 @@ final class BarContent implements Content {
     }
     String words =
         Numbers.fixed(bars.catchMm(bar), decimals)
-            + " \u00b1 "
-            + Numbers.fixed(bars.uncertaintyMm(bar), decimals)
+            + plusMinus(bar)
             + " mm, "
             + bars.quality(bar).code();
     return List.of(new Reading("", -1, words));
+  }
+
+  /** The uncertainty; nothing for totals of others that come without one. */
+  private String plusMinus(int bar) {
+    double uncertaintyMm = bars.uncertaintyMm(bar);
+    return uncertaintyMm > 0 ? " \u00b1 " + Numbers.fixed(uncertaintyMm, decimals) : "";
   }
 }

@@ -48,6 +48,7 @@ final class StackActions {
                 .done(),
             action("Go to a date", "control G", 'A', () -> stack.goTo().toggle()),
             action("Choose the strips", "S", 'P', () -> stack.stripsPanel().toggle()),
+            action("Neighbour's daily catch", "shift N", 'H', () -> stack.neighbour().toggle()),
             action("Catch accumulated, by hours or by days", "C", 'C', this::nextForm),
             action("Axes fit what is in view, or stay", "F", 'X', this::fitAll));
     view.visible().watch(visible -> all.forEach(DeskAction::refresh));

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.rimebook.desk.model.CatchForm;
 import org.rimebook.desk.model.Computed;
+import org.rimebook.desk.model.Neighbour;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.series.CatchBars;
 import org.rimebook.desk.series.SeasonSeries;
@@ -49,6 +50,15 @@ final class StripContents {
             computed.totals().resolution().decimals()));
   }
 
+  /** The strip of a neighbour's daily catch. */
+  static StripPlot of(Neighbour neighbour) {
+    return new StripPlot(
+        "Catch a day by " + neighbour.name() + ", mm",
+        new BarContent(
+            new CatchBars(neighbour.days(), Neighbour.RESOLUTION),
+            Neighbour.RESOLUTION.decimals()));
+  }
+
   /** Whether a season may have a strip of a kind. */
   static boolean has(Optional<SeasonSeries> series, Kind kind) {
     return kind == Kind.CATCH || series.filter(s -> s.lines().containsKey(kind)).isPresent();
@@ -57,7 +67,7 @@ final class StripContents {
   private static TraceContent.Scale scale(Kind kind, String unit) {
     return switch (kind) {
       case FREQUENCY -> new TraceContent.Scale(unit, 2, 0.5, true);
-      case DEPTH, CATCH -> new TraceContent.Scale(unit, 2, 1, false);
+      case DEPTH, CATCH, NEIGHBOUR -> new TraceContent.Scale(unit, 2, 1, false);
       case TEMPERATURE, WIND -> new TraceContent.Scale(unit, 1, 2, true);
       case HUMIDITY -> new TraceContent.Scale(unit, 0, 10, true);
       case SUPPLY -> new TraceContent.Scale(unit, 2, 0.5, true);
@@ -67,7 +77,7 @@ final class StripContents {
   private static String unit(Kind kind, boolean counts) {
     return switch (kind) {
       case FREQUENCY -> counts ? "counts" : "Hz";
-      case DEPTH, CATCH -> "mm";
+      case DEPTH, CATCH, NEIGHBOUR -> "mm";
       case TEMPERATURE -> "\u00b0C";
       case WIND -> "m/s";
       case HUMIDITY -> "%";

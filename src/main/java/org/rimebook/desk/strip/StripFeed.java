@@ -62,6 +62,8 @@ final class StripFeed {
       series = Optional.empty();
       caught = Optional.empty();
       tasks.cancel(Lane.CATCH);
+      tasks.cancel(Lane.NEIGHBOUR);
+      workspace.neighbour().set(Optional.empty());
       changed.run();
       lines();
     }

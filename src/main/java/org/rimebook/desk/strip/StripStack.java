@@ -40,6 +40,7 @@ public final class StripStack extends JComponent implements StackGeometry {
   private final transient List<Runnable> contentListeners = new CopyOnWriteArrayList<>();
   private final transient StackNavigation navigation;
   private final transient StackActions actions;
+  private final transient NeighbourChoice neighbour;
   private boolean drawn;
   private final GoTo goTo;
   private final StripsPanel stripsPanel;
@@ -60,6 +61,7 @@ public final class StripStack extends JComponent implements StackGeometry {
     this.stripsPanel = new StripsPanel(workspace, this);
     add(goTo);
     add(stripsPanel);
+    this.neighbour = new NeighbourChoice(workspace, tasks, this);
     this.actions = new StackActions(workspace, this);
     workspace.view().visible().watch(visible -> changed());
     workspace.strips().watch(settings -> changed());
@@ -168,6 +170,10 @@ public final class StripStack extends JComponent implements StackGeometry {
   }
 
   /** Chooses the strips. */
+  NeighbourChoice neighbour() {
+    return neighbour;
+  }
+
   StripsPanel stripsPanel() {
     return stripsPanel;
   }

@@ -29,6 +29,7 @@ final class Strips {
     this.changed = changed;
     this.feed = new StripFeed(workspace, tasks, this::renew);
     workspace.catchForm().watch(form -> renew());
+    workspace.neighbour().watch(neighbour -> renew());
     renew();
   }
 
@@ -73,7 +74,9 @@ final class Strips {
 
   /** Whether the season may have a strip of a kind. */
   boolean has(Kind kind) {
-    return StripContents.has(feed.series(), kind);
+    return kind == Kind.NEIGHBOUR
+        ? workspace.neighbour().get().isPresent()
+        : StripContents.has(feed.series(), kind);
   }
 
   /** Changes how a strip stands. */
@@ -109,6 +112,12 @@ final class Strips {
                     Kind.CATCH,
                     StripContents.caught(caught, caught.from(), workspace.catchForm().get())),
             () -> plots.remove(Kind.CATCH));
+    workspace
+        .neighbour()
+        .get()
+        .ifPresentOrElse(
+            neighbour -> put(Kind.NEIGHBOUR, StripContents.of(neighbour)),
+            () -> plots.remove(Kind.NEIGHBOUR));
     changed.run();
   }
 

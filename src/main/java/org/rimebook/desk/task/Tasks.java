@@ -24,7 +24,8 @@ public interface Tasks {
     AGAINST,
     BRUSH,
     STRIPS,
-    CATCH
+    CATCH,
+    NEIGHBOUR
   }
 
   /**

@@ -7,11 +7,15 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.CatchForm;
 import org.rimebook.desk.model.Computed;
@@ -24,6 +28,8 @@ import org.rimebook.station.Interval;
 class StripStackTest {
 
   private static final double SPIKE_HOUR = 100;
+
+  @TempDir private Path folder;
 
   @Test
   void aSpikeOfOneReadingIsSeenWithAllOfTheSeasonInView() {
@@ -106,6 +112,43 @@ class StripStackTest {
           assertThat(words.subList(3, 5)).containsExactly(" \u22124.3 \u00b0C", " 3.0 m/s");
           assertThat(CrossHair.words(Bucket.ms(10), Bucket.OFFSET, false))
               .isEqualTo("Fri 10 Jan 2025 10:00");
+        });
+  }
+
+  @Test
+  void aNeighboursCatchIsAStripOfItsOwnUntilItIsTakenAway() throws IOException {
+    String header = "start,end,catch_mm\n";
+    String days =
+        "2025-01-10T00:00:00-07:00,2025-01-11T00:00:00-07:00,12.5\n"
+            + "2025-01-11T00:00:00-07:00,2025-01-12T00:00:00-07:00,\n";
+    Path table = Files.writeString(folder.resolve("valley.csv"), header + days);
+    Stack.of(
+        Bucket.every(5, 48),
+        stack -> {
+          stack.strips.neighbour().show(table);
+          stack.paint();
+          assertThat(stack.kinds()).contains(Kind.NEIGHBOUR);
+          assertThat(stack.plot(Kind.NEIGHBOUR).title()).isEqualTo("Catch a day by valley.csv, mm");
+          assertThat(stack.plot(Kind.NEIGHBOUR).range().most()).isBetween(12.5, 15.0);
+          assertThat(words(stack.strips.readingsAt(Bucket.ms(10)).get(3)))
+              .contains("12.50")
+              .contains("mm");
+          assertThat(words(stack.strips.readingsAt(Bucket.ms(30)).get(3))).isEqualTo(" no total");
+          stack.act("Neighbour's daily catch");
+          stack.paint();
+          assertThat(stack.kinds()).doesNotContain(Kind.NEIGHBOUR);
+        });
+  }
+
+  @Test
+  void aNeighboursTableThatCannotBeReadIsSaidSo() throws IOException {
+    Path table = Files.writeString(folder.resolve("valley.csv"), "date,rain\n");
+    Stack.of(
+        Bucket.every(5, 48),
+        stack -> {
+          stack.strips.neighbour().show(table);
+          assertThat(stack.workspace.notice().get().words()).contains("no column \"start\"");
+          assertThat(stack.kinds()).doesNotContain(Kind.NEIGHBOUR);
         });
   }
 
