@@ -1,0 +1,46 @@
+package org.rimebook.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.rimebook.season.Season;
+import org.rimebook.season.SeasonDepths;
+import org.rimebook.station.InputException;
+import org.rimebook.station.Progress;
+import org.rimebook.upkeep.ChargeCheck;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Compares what was poured in with what the wires show. */
+@Command(
+    name = "charge",
+    mixinStandardHelpOptions = true,
+    usageHelpWidth = 100,
+    versionProvider = VersionProvider.class,
+    description =
+        "Compare the litres of each service visit with the rise that each wire shows: a check of"
+            + " orifice, calibrations and notebook at once.",
+    footerHeading = "%nExample:%n",
+    footer = {"  rimebook charge my-gauge-2024-25 --antifreeze propylene-glycol --strength 60"})
+final class ChargeCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
+  private Path season;
+
+  @Mixin private PouredOptions poured;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws InputException {
+    SeasonDepths depths = SeasonDepths.of(Season.open(season), Progress.NONE);
+    List<ChargeCheck> checks = ChargeCheck.of(depths, poured.poured(0));
+    UpkeepLines.charges(checks, depths.season().sheet())
+        .forEach(spec.commandLine().getOut()::println);
+    spec.commandLine().getOut().flush();
+    return ExitCode.DONE;
+  }
+}
