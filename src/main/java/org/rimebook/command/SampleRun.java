@@ -24,7 +24,7 @@ final class SampleRun {
   }
 
   int run(PrintWriter out, PrintWriter err) throws InputException {
-    int code = new TotalsRun(season, this.out, Resolution.TENTH).run(out, err);
+    int code = new TotalsRun(season, this.out, Resolution.TENTH, true).run(out, err);
     if (code == ExitCode.DONE) {
       out.println();
       out.println("The season is an invented one; " + season.resolve("NOTE.md") + " tells of it.");

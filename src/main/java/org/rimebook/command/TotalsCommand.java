@@ -18,7 +18,7 @@ import picocli.CommandLine.TypeConversionException;
     mixinStandardHelpOptions = true,
     usageHelpWidth = 100,
     versionProvider = VersionProvider.class,
-    description = "Write the hourly and daily totals of a season.",
+    description = "Write the hourly and daily totals of a season, and its report.",
     footerHeading = "%nExample:%n",
     footer = {"  rimebook totals my-gauge-2024-25 --out tables --resolution 0.01"})
 final class TotalsCommand implements Callable<Integer> {
@@ -41,16 +41,14 @@ final class TotalsCommand implements Callable<Integer> {
       description = "Smallest step of a printed total: 0.1 (default) or 0.01 mm.")
   private Resolution resolution;
 
-  @Option(
-      names = "--no-report",
-      description = "Tables only; this version writes no report either way.")
+  @Option(names = "--no-report", description = "Tables only, without report.pdf.")
   private boolean noReport;
 
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws InputException {
-    return new TotalsRun(season, out, resolution)
+    return new TotalsRun(season, out, resolution, !noReport)
         .run(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 

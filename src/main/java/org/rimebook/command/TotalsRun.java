@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.rimebook.export.OutputFolder;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.export.StationTime;
+import org.rimebook.export.report.SeasonReport;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
@@ -21,8 +23,15 @@ import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
 import org.rimebook.totals.Totals;
 
-/** Makes and writes the totals of one season, and says what came of it. */
-record TotalsRun(Path season, Path out, Resolution resolution) {
+/**
+ * Makes and writes the totals of one season, and says what came of it.
+ *
+ * @param season the season folder
+ * @param out where to write
+ * @param resolution resolution of the totals
+ * @param report whether the report is written beside them
+ */
+record TotalsRun(Path season, Path out, Resolution resolution, boolean report) {
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     Season opened = Season.open(season);
@@ -44,7 +53,13 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     }
     err.flush();
     try {
-      Totals totals = SeasonExport.write(result, resolution, out, Progress.NONE);
+      Totals totals = result.totals(resolution);
+      Map<String, byte[]> files = SeasonExport.files(result, totals);
+      if (report) {
+        files.put(
+            SeasonReport.FILE, SeasonReport.of(result, totals, Progress.NONE).pdf(Progress.NONE));
+      }
+      OutputFolder.write(out, files);
       print(print, opened, totals);
       return ExitCode.DONE;
     } catch (IOException e) {
@@ -77,7 +92,10 @@ record TotalsRun(Path season, Path out, Resolution resolution) {
     print.println("days    " + qualities(totals.daily().stream()));
     print.println("hours   " + qualities(totals.hourly().stream()));
     print.println(
-        "written " + out.resolve("hourly.csv") + ", daily.csv, season.json, datapackage.json");
+        "written "
+            + out.resolve("hourly.csv")
+            + ", daily.csv, season.json, datapackage.json"
+            + (report ? ", " + SeasonReport.FILE : ""));
     print.flush();
   }
 

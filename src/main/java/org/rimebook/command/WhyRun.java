@@ -2,9 +2,6 @@ package org.rimebook.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.temporal.TemporalAccessor;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +10,6 @@ import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.season.why.Explanation;
 import org.rimebook.station.InputException;
-import org.rimebook.station.StationSheet;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;
 import org.rimebook.totals.Totals;
@@ -23,7 +19,7 @@ record WhyRun(Path season, TemporalAccessor at, boolean day, Resolution resoluti
 
   int run(PrintWriter print, PrintWriter err) throws InputException {
     Season opened = Season.open(season);
-    long atMs = epochMs(opened.sheet());
+    long atMs = StationInstant.of(at, opened.sheet());
     SeasonResult result = SeasonResult.of(opened);
     Totals totals = result.totals(resolution);
     List<TotalRow> rows = day ? totals.daily() : totals.hourly();
@@ -45,17 +41,5 @@ record WhyRun(Path season, TemporalAccessor at, boolean day, Resolution resoluti
         .forEach(print::println);
     print.flush();
     return ExitCode.DONE;
-  }
-
-  private long epochMs(StationSheet sheet) {
-    LocalDateTime local;
-    if (at instanceof OffsetDateTime instant) {
-      return instant.toInstant().toEpochMilli();
-    } else if (at instanceof LocalDate date) {
-      local = date.atTime(sheet.dayStartsAt());
-    } else {
-      local = LocalDateTime.from(at);
-    }
-    return local.toInstant(sheet.utcOffset()).toEpochMilli();
   }
 }

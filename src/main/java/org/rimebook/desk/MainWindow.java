@@ -29,6 +29,7 @@ import org.rimebook.desk.model.ViewKeeper;
 import org.rimebook.desk.model.WindowState;
 import org.rimebook.desk.model.WindowState.Place;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.report.PaperDialogs;
 import org.rimebook.desk.start.StartScreen;
 import org.rimebook.desk.table.SeasonDialogs;
 import org.rimebook.desk.task.SwingTasks;
@@ -146,6 +147,7 @@ final class MainWindow {
   private void complete() {
     book.add(pane.complete(keeper, tasks));
     book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());
+    book.add(new PaperDialogs(workspace, tasks, () -> frame).actions());
     frame.setJMenuBar(book.menus());
     book.bind(frame.getRootPane());
     frame.validate();

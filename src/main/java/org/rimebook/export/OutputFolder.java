@@ -1,7 +1,6 @@
 package org.rimebook.export;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -11,22 +10,29 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Writes a set of text files into a folder so that each is there whole or not at all: every file is
+ * Writes a set of files into a folder so that each is there whole or not at all: every file is
  * first written beside its place under a temporary name, and all are moved only once all are
  * written.
  */
-final class OutputFolder {
+public final class OutputFolder {
 
   private OutputFolder() {}
 
-  static void write(Path folder, Map<String, String> textByName) throws IOException {
+  /**
+   * Writes files.
+   *
+   * @param folder where to write; made when absent
+   * @param bytesByName what each file is to hold; a file of that name is replaced
+   * @throws IOException when the folder can't be written to
+   */
+  public static void write(Path folder, Map<String, byte[]> bytesByName) throws IOException {
     Files.createDirectories(folder);
     Map<Path, Path> written = new LinkedHashMap<>();
     try {
-      for (Map.Entry<String, String> file : textByName.entrySet()) {
+      for (Map.Entry<String, byte[]> file : bytesByName.entrySet()) {
         Path temporary = folder.resolve("." + file.getKey() + ".part");
         written.put(temporary, target(folder, file.getKey()));
-        Files.writeString(temporary, file.getValue(), StandardCharsets.UTF_8);
+        Files.write(temporary, file.getValue());
       }
       for (Map.Entry<Path, Path> move : written.entrySet()) {
         move(move.getKey(), move.getValue());
@@ -36,6 +42,21 @@ final class OutputFolder {
         Files.deleteIfExists(temporary);
       }
     }
+  }
+
+  /**
+   * Writes one file.
+   *
+   * @param file its path; its folder is made when absent
+   * @param bytes what it is to hold
+   * @throws IOException when it can't be written
+   */
+  public static void write(Path file, byte[] bytes) throws IOException {
+    Path absolute = file.toAbsolutePath();
+    if (absolute.getFileName() == null) {
+      throw new FileSystemException(file.toString(), null, "it isn't the name of a file");
+    }
+    write(absolute.getParent(), Map.of(absolute.getFileName().toString(), bytes));
   }
 
   private static Path target(Path folder, String name) throws IOException {

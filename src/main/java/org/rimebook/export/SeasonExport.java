@@ -1,6 +1,7 @@
 package org.rimebook.export;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,10 +39,18 @@ public final class SeasonExport {
     progress.step("totals", 0.1);
     Totals totals = result.totals(resolution);
     progress.step("tables", 0.4);
-    Map<String, String> texts = texts(result, totals);
+    Map<String, byte[]> files = files(result, totals);
     progress.step("files", 0.8);
-    OutputFolder.write(folder, texts);
+    OutputFolder.write(folder, files);
     return totals;
+  }
+
+  /** The bytes of each file by name; the same for the same season whatever the machine. */
+  public static Map<String, byte[]> files(SeasonResult result, Totals totals) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    texts(result, totals)
+        .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+    return files;
   }
 
   /** Whether a folder holds logger files of a season, where tables would be read as such. */

@@ -18,7 +18,14 @@ class LibraryFenceTest {
 
   /** A fence: the class names it holds, and the packages that may use them. */
   enum Fence {
-    SCREEN("(java\\.awt|javax\\.swing)\\..*", "desk"),
+    SCREEN(
+        "java\\.awt\\.(?!(Basic)?Stroke|Color|Font|Graphics2D|Paint|Shape|RenderingHints|geom\\.|font\\.|image\\.)"
+            + ".*|javax\\.swing\\..*",
+        "desk"),
+    DRAWING("java\\.awt\\..*", "export", "desk"),
+    PICTURE_FILES("javax\\.imageio\\..*", "export", "desk"),
+    SVG("org\\.apache\\.batik\\..*", "export"),
+    PDF("(org\\.apache\\.(pdfbox|fontbox)|de\\.rototor)\\..*", "export", "desk"),
     CHARTS("org\\.jfree\\..*", "export", "desk"),
     WIDGETS("(com\\.formdev\\.flatlaf|net\\.miginfocom)\\..*", "desk"),
     FILE_OBJECTS(

@@ -16,11 +16,16 @@ import javax.swing.WindowConstants;
 import org.rimebook.desk.model.Watched.Watch;
 
 /** A dialog that Escape closes, and that stops watching when it is closed. */
-abstract class DeskDialog extends JDialog {
+public abstract class DeskDialog extends JDialog {
 
   private final List<Watch> watches = new ArrayList<>();
 
-  DeskDialog(Window owner, String title, JPanel content) {
+  /**
+   * @param owner the window it belongs to
+   * @param title its title
+   * @param content what it holds
+   */
+  protected DeskDialog(Window owner, String title, JPanel content) {
     super(owner, title, Dialog.ModalityType.DOCUMENT_MODAL);
     setContentPane(content);
     setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
@@ -47,7 +52,7 @@ abstract class DeskDialog extends JDialog {
   }
 
   /** Ends a watch with the dialog. */
-  final void until(Watch watch) {
+  protected final void until(Watch watch) {
     watches.add(watch);
   }
 }

@@ -7,7 +7,7 @@ import javax.swing.JTextArea;
 import org.rimebook.desk.look.Look;
 
 /** Words that wrap, to be read and copied but not changed. */
-final class Prose extends JTextArea {
+public final class Prose extends JTextArea {
 
   private enum Tone {
     PLAIN,
@@ -33,7 +33,7 @@ final class Prose extends JTextArea {
   }
 
   /** Words that aren't data. */
-  static Prose quiet(String words) {
+  public static Prose quiet(String words) {
     return new Prose(words, Tone.QUIET);
   }
 

@@ -39,7 +39,9 @@ class ExportModelTest {
 
   private Path byCommand(Resolution resolution) {
     Path out = folder.resolve("command");
-    Terminal run = Terminal.run("totals", season, "--out", out, "--resolution", resolution.mm());
+    Terminal run =
+        Terminal.run(
+            "totals", season, "--out", out, "--resolution", resolution.mm(), "--no-report");
     assertThat(run.code()).as(run.err()).isZero();
     return out;
   }

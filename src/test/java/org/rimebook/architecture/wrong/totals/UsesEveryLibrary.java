@@ -9,7 +9,11 @@ import java.awt.Color;
 import java.io.File;
 import java.util.TimeZone;
 import java.util.logging.Logger;
+import javax.imageio.ImageWriter;
+import javax.swing.JLabel;
+import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.commons.math3.stat.StatUtils;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jfree.chart.plot.XYPlot;
 import picocli.CommandLine;
 
@@ -27,5 +31,8 @@ public record UsesEveryLibrary(
       CommandLine command) {}
 
   /** What draws. */
-  public record Drawing(XYPlot plot, FlatLaf theme) {}
+  public record Drawing(XYPlot plot, FlatLaf theme, JLabel label) {}
+
+  /** What writes drawings. */
+  public record Files(ImageWriter pictures, PDDocument document, SVGGraphics2D lines) {}
 }

@@ -1,0 +1,163 @@
+package org.rimebook.export.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.rimebook.export.figure.PdfBytes;
+import org.rimebook.season.Decided;
+import org.rimebook.season.EntryEffect;
+import org.rimebook.season.SeasonResult;
+import org.rimebook.season.Version;
+import org.rimebook.station.Progress;
+import org.rimebook.totals.Totals;
+
+/** The report of a season: what a reviewer signs. */
+public final class SeasonReport {
+
+  /** Its name beside the tables. */
+  public static final String FILE = "report.pdf";
+
+  private final ReportData data;
+  private final List<ReportSection> more;
+  private final boolean hours;
+
+  private SeasonReport(ReportData data, List<ReportSection> more, boolean hours) {
+    this.data = data;
+    this.more = List.copyOf(more);
+    this.hours = hours;
+  }
+
+  /**
+   * The report of a season; computes what each entry does to the totals.
+   *
+   * @param result the season, computed throughout
+   * @param totals its totals
+   * @param progress hears of it
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public static SeasonReport of(SeasonResult result, Totals totals, Progress progress) {
+    progress.step("what the entries change", 0);
+    CompletableFuture<List<Decided>> decided =
+        CompletableFuture.supplyAsync(() -> Decided.in(result, new Silent(progress)));
+    List<EntryEffect> effects = EntryEffect.all(result, totals.resolution(), new Silent(progress));
+    ReportData data = new ReportData(result, totals, effects, () -> joined(decided));
+    return new SeasonReport(data, List.of(), false);
+  }
+
+  /** What was worked out meanwhile; it is looked for while the first pages are laid out. */
+  private static <T> T joined(CompletableFuture<T> working) {
+    try {
+      return working.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof CancellationException calledOff) {
+        throw calledOff;
+      }
+      throw e;
+    }
+  }
+
+  /** With an appendix of every hour. */
+  public SeasonReport withHours() {
+    return new SeasonReport(data, more, true);
+  }
+
+  /** With a further section after those on the season itself. */
+  public SeasonReport with(ReportSection section) {
+    List<ReportSection> all = new ArrayList<>(more);
+    all.add(section);
+    return new SeasonReport(data, all, hours);
+  }
+
+  private List<ReportSection> sections() {
+    List<ReportSection> all =
+        new ArrayList<>(
+            List.of(
+                new StationSection(data),
+                new RecordSection(data),
+                new VisitsSection(data),
+                new EffectsSection(data),
+                new FindingsSection(data),
+                new AdjustedSection(data)));
+    all.addAll(more);
+    all.add(new MethodSection(data));
+    all.add(new OriginSection(data));
+    all.add(new NotebookSection(data));
+    return all;
+  }
+
+  /**
+   * The report as PDF; the same bytes for the same season, whatever the machine.
+   *
+   * @param progress hears of it
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public byte[] pdf(Progress progress) {
+    progress.step("first page", 0.45);
+    try (PDDocument document = new PDDocument()) {
+      describe(document);
+      Sheets sheets = new Sheets(document);
+      Flow flow = new Flow(sheets, new Bookmarks(document));
+      new AnswerPage(data).write(flow);
+      flow.newPage();
+      List<ReportSection> sections = sections();
+      for (int i = 0; i < sections.size(); i++) {
+        progress.step(sections.get(i).heading(), 0.5 + 0.4 * i / sections.size());
+        flow.need(sections.get(i).roomPt());
+        flow.heading1(sections.get(i).heading());
+        sections.get(i).write(flow);
+      }
+      if (hours) {
+        HoursSection appendix = new HoursSection(data);
+        flow.newPageAcross();
+        flow.heading1(appendix.heading());
+        appendix.write(flow);
+      }
+      progress.step("file", 0.95);
+      sheets.finish(season(), "rimebook " + Version.number());
+      return PdfBytes.of(document, "report " + hours + " " + data.season().digests());
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing to memory can't fail", e);
+    }
+  }
+
+  private String season() {
+    ReportWords words = data.words();
+    return data.sheet().name()
+        + ", "
+        + words.date(data.span().fromMs())
+        + " to "
+        + words.date(data.span().toMs());
+  }
+
+  private void describe(PDDocument document) {
+    PDDocumentInformation about = document.getDocumentInformation();
+    about.setTitle("Precipitation report: " + season());
+    about.setProducer("Rimebook " + Version.number());
+    document.getDocumentCatalog().setLanguage("en");
+    PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
+    shown.setDisplayDocTitle(true);
+    document.getDocumentCatalog().setViewerPreferences(shown);
+  }
+
+  /** Whether the whole is called off; what is heard comes from the report itself. */
+  private record Silent(Progress whole) implements Progress {
+
+    @Override
+    public void at(String stage, double share) {
+      // Several threads would tell shares that jump.
+    }
+
+    @Override
+    public boolean cancelled() {
+      return whole.cancelled();
+    }
+  }
+}
