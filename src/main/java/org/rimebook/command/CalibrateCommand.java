@@ -1,11 +1,14 @@
 package org.rimebook.command;
 
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.depth.CalibrationCurve;
+import org.rimebook.export.leaflet.CalibrationLeaflet;
+import org.rimebook.export.leaflet.Leaflet;
 import org.rimebook.season.Season;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
@@ -13,10 +16,10 @@ import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
 import org.rimebook.upkeep.FieldCheck;
 import org.rimebook.upkeep.LoadReading;
-import org.rimebook.upkeep.SheetTest;
 import org.rimebook.upkeep.WeightFit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -52,7 +55,8 @@ final class CalibrateCommand implements Callable<Integer> {
       names = "--load",
       paramLabel = "KG=HZ",
       converter = PairConverter.class,
-      description = "Mass on the wires and the frequency read; again for each. 0 is the empty bucket.")
+      description =
+          "Mass on the wires and the frequency read; again for each. 0 is the empty bucket.")
   private List<Pair> loads = new ArrayList<>();
 
   @Option(
@@ -79,7 +83,9 @@ final class CalibrateCommand implements Callable<Integer> {
       names = "--sheet-at",
       paramLabel = "TIME",
       description = "Which calibration of the sheet to compare with; the last when not given.")
-  private Optional<java.time.OffsetDateTime> sheetAt;
+  private Optional<OffsetDateTime> sheetAt;
+
+  @Mixin private LeafletOutput output;
 
   @Spec private CommandSpec spec;
 
@@ -103,20 +109,17 @@ final class CalibrateCommand implements Callable<Integer> {
             .map(at -> of.calibrationAt(at.toInstant().toEpochMilli()))
             .orElse(of.calibrations().get(of.calibrations().size() - 1));
     try {
-      lines(sheet, CalibrationCurve.of(calibration)).forEach(spec.commandLine().getOut()::println);
-      spec.commandLine().getOut().flush();
-      return ExitCode.DONE;
+      return output.put(leaflet(sheet, CalibrationCurve.of(calibration)));
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
     }
   }
 
-  private List<String> lines(StationSheet sheet, CalibrationCurve curve) {
+  private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) {
     double areaCm2 = sheet.gauge().orificeAreaCm2();
     List<LoadReading> readings = new ArrayList<>();
     loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
-    waters.forEach(
-        pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
+    waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
     List<LoadReading> weighed = readings.stream().filter(r -> r.massKg() > 0).toList();
     if (weighed.isEmpty()) {
       throw new IllegalArgumentException("give at least one weight with --load or --water");
@@ -127,15 +130,16 @@ final class CalibrateCommand implements Callable<Integer> {
             .findFirst()
             .orElseGet(() -> new LoadReading(0, f0Hz.orElse(curve.f0Hz())));
     if (weighed.size() <= 2) {
-      return UpkeepLines.fieldChecks(
+      return CalibrationLeaflet.of(
           wire,
-          weighed.stream().map(with -> FieldCheck.of(curve, empty, with, areaCm2)).toList());
+          weighed.stream().map(with -> FieldCheck.of(curve, empty, with, areaCm2)).toList(),
+          sheet.name());
     }
     WeightFit fit =
         f0Hz.isPresent()
             ? WeightFit.of(readings, areaCm2, f0Hz.get(), 0)
             : WeightFit.of(readings, areaCm2);
-    return UpkeepLines.fit(wire, fit, SheetTest.of(curve, fit), curve);
+    return CalibrationLeaflet.of(wire, fit, curve, sheet.name());
   }
 
   /**

@@ -1,18 +1,17 @@
 package org.rimebook.command;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
+import org.rimebook.export.leaflet.ChargeLeaflet;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonDepths;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
 import org.rimebook.upkeep.ChargeCheck;
+import org.rimebook.upkeep.Poured;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Compares what was poured in with what the wires show. */
 @Command(
@@ -30,17 +29,15 @@ final class ChargeCommand implements Callable<Integer> {
   @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
   private Path season;
 
-  @Mixin private PouredOptions poured;
+  @Mixin private PouredOptions options;
 
-  @Spec private CommandSpec spec;
+  @Mixin private LeafletOutput output;
 
   @Override
   public Integer call() throws InputException {
     SeasonDepths depths = SeasonDepths.of(Season.open(season), Progress.NONE);
-    List<ChargeCheck> checks = ChargeCheck.of(depths, poured.poured(0));
-    UpkeepLines.charges(checks, depths.season().sheet())
-        .forEach(spec.commandLine().getOut()::println);
-    spec.commandLine().getOut().flush();
-    return ExitCode.DONE;
+    Poured like = options.poured(0);
+    return output.put(
+        ChargeLeaflet.of(ChargeCheck.of(depths, like), like, depths.season().sheet()));
   }
 }

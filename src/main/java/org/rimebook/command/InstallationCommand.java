@@ -3,11 +3,13 @@ package org.rimebook.command;
 import java.nio.file.Path;
 import java.time.temporal.TemporalAccessor;
 import java.util.concurrent.Callable;
+import org.rimebook.export.leaflet.InstallationLeaflet;
 import org.rimebook.season.Season;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.upkeep.InstallationCheck;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -55,6 +57,8 @@ final class InstallationCommand implements Callable<Integer> {
       description = "Depth of what is in the bucket; 0 for an empty one.")
   private double expectedMm;
 
+  @Mixin private LeafletOutput output;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -63,12 +67,9 @@ final class InstallationCommand implements Callable<Integer> {
     try {
       Interval at =
           new Interval(
-              WhyRun.epochMs(from, opened.sheet()), WhyRun.epochMs(to, opened.sheet()));
+              StationInstant.of(from, opened.sheet()), StationInstant.of(to, opened.sheet()));
       InstallationCheck check = InstallationCheck.of(opened, at, expectedMm);
-      UpkeepLines.installation(check, opened.sheet())
-          .forEach(spec.commandLine().getOut()::println);
-      spec.commandLine().getOut().flush();
-      return check.good() ? ExitCode.DONE : ExitCode.NOT_MADE;
+      return output.put(InstallationLeaflet.of(check, opened.sheet()));
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());
     }

@@ -3,9 +3,13 @@ package org.rimebook.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.rimebook.export.leaflet.NextVisitLeaflet;
+import org.rimebook.export.leaflet.OutlookParts;
+import org.rimebook.export.leaflet.VisitSheet;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
+import org.rimebook.station.StationSheet;
 import org.rimebook.totals.Resolution;
 import org.rimebook.upkeep.BucketNow;
 import org.rimebook.upkeep.CatchRates;
@@ -14,10 +18,8 @@ import org.rimebook.upkeep.Plan;
 import org.rimebook.upkeep.Poured;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Plans the next visit. */
 @Command(
@@ -31,14 +33,16 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  rimebook next-visit my-gauge-2024-25 --antifreeze propylene-glycol --coldest -25",
-      "  rimebook next-visit my-gauge-2024-25 --antifreeze methanol --coldest -20 --days 90"
+      "  rimebook next-visit my-gauge-2024-25 --antifreeze methanol --coldest -20 --days 90 \\",
+      "      --pdf visit.pdf",
+      "      with the sheet to take along: what to do, to bring, to write down"
     })
 final class NextVisitCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
   private Path season;
 
-  @Mixin private PouredOptions poured;
+  @Mixin private PouredOptions options;
 
   @Option(
       names = "--coldest",
@@ -76,29 +80,29 @@ final class NextVisitCommand implements Callable<Integer> {
       description = "Plan with this rate instead of the season's own.")
   private Optional<Double> wetRate;
 
-  @Spec private CommandSpec spec;
+  @Mixin private LeafletOutput output;
 
   @Override
   public Integer call() throws InputException {
-    Poured like = poured.poured(antifreezeL);
+    Poured like = options.poured(antifreezeL);
     SeasonResult result = SeasonResult.of(Season.open(season));
     try {
-      BucketNow now = BucketNow.of(result.stage(), like);
-      CatchRates rates =
-          wetRate.isPresent()
-              ? CatchRates.given(wetRate.get())
-              : CatchRates.of(result.totals(Resolution.HUNDREDTH));
-      Plan plan = new Plan(coldestDegC, marginDegC, days);
-      Outlook outlook =
-          Outlook.of(now, rates, like.antifreeze(), plan, result.season().sheet().gauge());
-      UpkeepLines.outlook(outlook, rates, like, result)
-          .forEach(spec.commandLine().getOut()::println);
-      spec.commandLine().getOut().flush();
-      return ExitCode.DONE;
+      OutlookParts parts = outlook(result, like);
+      return output.put(NextVisitLeaflet.of(parts), VisitSheet.of(result, Optional.of(parts)));
     } catch (IllegalArgumentException e) {
-      spec.commandLine().getErr().println("rimebook: " + season + ": " + e.getMessage());
-      spec.commandLine().getErr().flush();
-      return ExitCode.NOT_MADE;
+      return output.notMade(season + ": " + e.getMessage());
     }
+  }
+
+  private OutlookParts outlook(SeasonResult result, Poured like) {
+    BucketNow now = BucketNow.of(result.stage(), like);
+    CatchRates rates =
+        wetRate.isPresent()
+            ? CatchRates.given(wetRate.get())
+            : CatchRates.of(result.totals(Resolution.HUNDREDTH));
+    Plan plan = new Plan(coldestDegC, marginDegC, days);
+    StationSheet sheet = result.season().sheet();
+    Outlook outlook = Outlook.of(now, rates, like.antifreeze(), plan, sheet.gauge());
+    return new OutlookParts(outlook, rates, like.antifreeze(), plan, sheet);
   }
 }

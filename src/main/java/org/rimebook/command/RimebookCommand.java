@@ -30,6 +30,10 @@ import picocli.CommandLine.Spec;
       ReportCommand.class,
       FigureCommand.class,
       NewCommand.class,
+      CalibrateCommand.class,
+      ChargeCommand.class,
+      InstallationCommand.class,
+      NextVisitCommand.class,
       PracticeCommand.class
     },
     footerHeading = "%nExamples:%n",

@@ -34,7 +34,7 @@ public record BucketNow(
     Levels levels = new Levels(record, season.depths());
     int wires = season.season().sheet().wires().size();
     double areaCm2 = season.season().sheet().gauge().orificeAreaCm2();
-    double depthMm = known(Levels.mean(wires(wires, levels::last)), "at the end of the record");
+    double depthMm = known(LastLevels.of(season).meanMm(), "at the end of the record");
     List<Entry.ServiceVisit> visits = visits(season);
     int emptied = lastEmptied(visits);
     if (emptied < 0 && !(like.antifreezeL() > 0)) {

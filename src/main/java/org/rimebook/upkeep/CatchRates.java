@@ -17,7 +17,7 @@ import org.rimebook.totals.Totals;
  * @param medianMmPerDay rate exceeded in half of the runs [mm/d]
  * @param wetMmPerDay rate exceeded in a tenth of them [mm/d]
  * @param runDays length of a run [d]
- * @param runs number of runs
+ * @param runs number of runs; 0 when the rate was given
  */
 public record CatchRates(double medianMmPerDay, double wetMmPerDay, int runDays, int runs) {
 
@@ -27,6 +27,19 @@ public record CatchRates(double medianMmPerDay, double wetMmPerDay, int runDays,
   private static final int LEAST_DAYS = 42;
 
   private static final double WET_PERCENT = 90;
+
+  /**
+   * One rate, given.
+   *
+   * @param mmPerDay rate [mm/d], above 0
+   * @throws IllegalArgumentException when it isn't
+   */
+  public static CatchRates given(double mmPerDay) {
+    if (!(mmPerDay > 0)) {
+      throw new IllegalArgumentException("a rate is above 0 mm a day, not " + mmPerDay);
+    }
+    return new CatchRates(mmPerDay, mmPerDay, 1, 0);
+  }
 
   /**
    * The rates of a season.
