@@ -33,6 +33,10 @@ import picocli.CommandLine.Spec;
       FigureCommand.class,
       NeighbourCommand.class,
       NewCommand.class,
+      CalibrateCommand.class,
+      ChargeCommand.class,
+      InstallationCommand.class,
+      NextVisitCommand.class,
       PracticeCommand.class
     },
     footerHeading = "%nExamples:%n",

@@ -22,6 +22,7 @@ import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
+import org.rimebook.station.Progress;
 import org.rimebook.totals.Quality;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.TotalRow;

@@ -35,7 +35,8 @@ class LibraryFenceTest {
     FAST_DOUBLE_PARSER("ch\\.randelshofer\\..*", "record"),
     JSON("com\\.fasterxml\\.jackson\\..*", "station", "export"),
     COMMAND_LINE("picocli\\..*", "command"),
-    STATISTICS("org\\.apache\\.commons\\.math3\\..*", "depth", "accumulation", "practice"),
+    STATISTICS(
+        "org\\.apache\\.commons\\.math3\\..*", "depth", "accumulation", "upkeep", "practice"),
     LOGGING("(java\\.util\\.logging|org\\.slf4j)\\..*|java\\.lang\\.System\\$Logger.*"),
     OLD_DATES("java\\.util\\.(Date|.*Calendar|TimeZone)|java\\.sql\\..*", "export", "desk");
 

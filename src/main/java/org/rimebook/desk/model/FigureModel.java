@@ -61,25 +61,30 @@ public final class FigureModel {
   public List<FigureStrip> strips() {
     return workspace.strips().get().stream()
         .filter(StripSetting::shown)
-        .map(setting -> strip(setting.kind()))
+        .flatMap(setting -> strip(setting.kind()).stream())
         .filter(this::measured)
         .toList();
   }
 
-  private FigureStrip strip(StripSetting.Kind kind) {
+  /** What shows a strip in a figure; a neighbour's catch has a figure of its own. */
+  private Optional<FigureStrip> strip(StripSetting.Kind kind) {
     return switch (kind) {
-      case FREQUENCY -> FigureStrip.FREQUENCY;
-      case DEPTH -> FigureStrip.DEPTH;
-      case CATCH ->
-          switch (workspace.catchForm().get()) {
-            case ACCUMULATED -> FigureStrip.CATCH;
-            case HOURLY -> FigureStrip.HOURLY;
-            case DAILY -> FigureStrip.DAILY;
-          };
-      case TEMPERATURE -> FigureStrip.TEMPERATURE;
-      case WIND -> FigureStrip.WIND;
-      case HUMIDITY -> FigureStrip.HUMIDITY;
-      case SUPPLY -> FigureStrip.SUPPLY;
+      case FREQUENCY -> Optional.of(FigureStrip.FREQUENCY);
+      case DEPTH -> Optional.of(FigureStrip.DEPTH);
+      case CATCH -> Optional.of(caught());
+      case TEMPERATURE -> Optional.of(FigureStrip.TEMPERATURE);
+      case WIND -> Optional.of(FigureStrip.WIND);
+      case HUMIDITY -> Optional.of(FigureStrip.HUMIDITY);
+      case SUPPLY -> Optional.of(FigureStrip.SUPPLY);
+      case NEIGHBOUR -> Optional.empty();
+    };
+  }
+
+  private FigureStrip caught() {
+    return switch (workspace.catchForm().get()) {
+      case ACCUMULATED -> FigureStrip.CATCH;
+      case HOURLY -> FigureStrip.HOURLY;
+      case DAILY -> FigureStrip.DAILY;
     };
   }
 

@@ -46,6 +46,11 @@ public final class Flow {
     block(StandardStructureTypes.P, Style.BODY, words, AFTER_PT);
   }
 
+  /** Something to be done, with a box to tick. */
+  public void step(String words) {
+    block(StandardStructureTypes.P, Style.BODY, "[    ]  " + words, 2);
+  }
+
   /** A paragraph in small type. */
   public void small(String words) {
     block(StandardStructureTypes.P, Style.SMALL, words, AFTER_PT);
@@ -56,8 +61,8 @@ public final class Flow {
     block(StandardStructureTypes.P, style, words, 2);
   }
 
-  /** The title of the report. */
-  void title(String words) {
+  /** The title of a document. */
+  public void title(String words) {
     bookmarks.add(1, words, sheets.page(), sheets.top());
     block(StandardStructureTypes.H1, Style.TITLE, words, AFTER_PT);
   }
@@ -100,7 +105,7 @@ public final class Flow {
   }
 
   /** Blanks to be filled in by hand, side by side, each with its label under it. */
-  void blanks(List<String> labels) {
+  public void blanks(List<String> labels) {
     sheets.need(BLANK_PT);
     double each = (width() - BLANK_APART_PT * (labels.size() - 1)) / labels.size();
     PDStructureElement element = sheets.paragraph();

@@ -1,17 +1,9 @@
 package org.rimebook.export.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.rimebook.export.figure.PdfBytes;
 import org.rimebook.season.EntryEffect;
 import org.rimebook.season.SeasonResult;
-import org.rimebook.season.Version;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Totals;
 
@@ -98,31 +90,30 @@ public final class SeasonReport {
    */
   public byte[] pdf(Progress progress) {
     progress.step("first page", 0.45);
-    try (PDDocument document = new PDDocument()) {
-      describe(document);
-      Sheets sheets = new Sheets(document);
-      Flow flow = new Flow(sheets, new Bookmarks(document));
-      new AnswerPage(data).write(flow);
-      flow.newPage();
-      List<ReportSection> sections = sections();
-      for (int i = 0; i < sections.size(); i++) {
-        progress.step(sections.get(i).heading(), 0.5 + 0.4 * i / sections.size());
-        flow.need(sections.get(i).roomPt());
-        flow.heading1(sections.get(i).heading());
-        sections.get(i).write(flow);
-      }
-      if (hours) {
-        HoursSection appendix = new HoursSection(data);
-        flow.newPageAcross();
-        flow.heading1(appendix.heading());
-        appendix.write(flow);
-      }
-      progress.step("file", 0.95);
-      sheets.finish(season(), "rimebook " + Version.number());
-      return PdfBytes.of(document, "report " + hours + " " + data.season().digests());
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory can't fail", e);
+    return Paper.pdf(
+        "Precipitation report: " + season(),
+        season(),
+        "report " + hours + " " + data.season().digests(),
+        flow -> write(flow, progress));
+  }
+
+  private void write(Flow flow, Progress progress) {
+    new AnswerPage(data).write(flow);
+    flow.newPage();
+    List<ReportSection> sections = sections();
+    for (int i = 0; i < sections.size(); i++) {
+      progress.step(sections.get(i).heading(), 0.5 + 0.4 * i / sections.size());
+      flow.need(sections.get(i).roomPt());
+      flow.heading1(sections.get(i).heading());
+      sections.get(i).write(flow);
     }
+    if (hours) {
+      HoursSection appendix = new HoursSection(data);
+      flow.newPageAcross();
+      flow.heading1(appendix.heading());
+      appendix.write(flow);
+    }
+    progress.step("file", 0.95);
   }
 
   private String season() {
@@ -132,15 +123,5 @@ public final class SeasonReport {
         + words.date(data.span().fromMs())
         + " to "
         + words.date(data.span().toMs());
-  }
-
-  private void describe(PDDocument document) {
-    PDDocumentInformation about = document.getDocumentInformation();
-    about.setTitle("Precipitation report: " + season());
-    about.setProducer("Rimebook " + Version.number());
-    document.getDocumentCatalog().setLanguage("en");
-    PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
-    shown.setDisplayDocTitle(true);
-    document.getDocumentCatalog().setViewerPreferences(shown);
   }
 }

@@ -1,0 +1,165 @@
+package org.rimebook.command;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.rimebook.depth.CalibrationCurve;
+import org.rimebook.export.leaflet.CalibrationLeaflet;
+import org.rimebook.export.leaflet.Leaflet;
+import org.rimebook.season.Season;
+import org.rimebook.station.Calibration;
+import org.rimebook.station.InputException;
+import org.rimebook.station.StationSheet;
+import org.rimebook.station.Wire;
+import org.rimebook.upkeep.FieldCheck;
+import org.rimebook.upkeep.LoadReading;
+import org.rimebook.upkeep.WeightFit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** Fits a wire's calibration to check weights and compares it with its sheet. */
+@Command(
+    name = "calibrate",
+    mixinStandardHelpOptions = true,
+    usageHelpWidth = 100,
+    versionProvider = VersionProvider.class,
+    description =
+        "Fit a wire's calibration to check weights, compare it with its sheet, and say whether the"
+            + " wire needs a new one. With one or two masses the wire is only checked.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1051.2 --load 2=1330.8 \\",
+      "      --load 4=1560.1 --load 6=1759.3 --load 8=1937.9",
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1051.2 --water 2=1330.4 \\",
+      "      --water-temperature 12"
+    })
+final class CalibrateCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
+  private Path season;
+
+  @Option(names = "--wire", required = true, paramLabel = "NAME", description = "The wire.")
+  private String wire;
+
+  @Option(
+      names = "--load",
+      paramLabel = "KG=HZ",
+      converter = PairConverter.class,
+      description =
+          "Mass on the wires and the frequency read; again for each. 0 is the empty bucket.")
+  private List<Pair> loads = new ArrayList<>();
+
+  @Option(
+      names = "--water",
+      paramLabel = "L=HZ",
+      converter = PairConverter.class,
+      description = "Litres of water in the bucket and the frequency read; again for each.")
+  private List<Pair> waters = new ArrayList<>();
+
+  @Option(
+      names = "--water-temperature",
+      paramLabel = "DEGC",
+      defaultValue = "15",
+      description = "Temperature of that water; ${DEFAULT-VALUE} °C when not given.")
+  private double waterDegC;
+
+  @Option(
+      names = "--f0",
+      paramLabel = "HZ",
+      description = "Frequency under the empty bucket; the mean of the loads of 0 when not given.")
+  private Optional<Double> f0Hz;
+
+  @Option(
+      names = "--sheet-at",
+      paramLabel = "TIME",
+      description = "Which calibration of the sheet to compare with; the last when not given.")
+  private Optional<OffsetDateTime> sheetAt;
+
+  @Mixin private LeafletOutput output;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws InputException {
+    StationSheet sheet = Season.open(season).sheet();
+    Wire of =
+        sheet.wires().stream()
+            .filter(each -> each.name().equals(wire))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(),
+                        "the sheet has no wire \""
+                            + wire
+                            + "\"; it has "
+                            + sheet.wires().stream().map(Wire::name).toList()));
+    Calibration calibration =
+        sheetAt
+            .map(at -> of.calibrationAt(at.toInstant().toEpochMilli()))
+            .orElse(of.calibrations().get(of.calibrations().size() - 1));
+    try {
+      return output.put(leaflet(sheet, CalibrationCurve.of(calibration)));
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage());
+    }
+  }
+
+  private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) {
+    double areaCm2 = sheet.gauge().orificeAreaCm2();
+    List<LoadReading> readings = new ArrayList<>();
+    loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
+    waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
+    List<LoadReading> weighed = readings.stream().filter(r -> r.massKg() > 0).toList();
+    if (weighed.isEmpty()) {
+      throw new IllegalArgumentException("give at least one weight with --load or --water");
+    }
+    LoadReading empty =
+        readings.stream()
+            .filter(r -> r.massKg() == 0)
+            .findFirst()
+            .orElseGet(() -> new LoadReading(0, f0Hz.orElse(curve.f0Hz())));
+    if (weighed.size() <= 2) {
+      return CalibrationLeaflet.of(
+          wire,
+          weighed.stream().map(with -> FieldCheck.of(curve, empty, with, areaCm2)).toList(),
+          sheet.name());
+    }
+    WeightFit fit =
+        f0Hz.isPresent()
+            ? WeightFit.of(readings, areaCm2, f0Hz.get(), 0)
+            : WeightFit.of(readings, areaCm2);
+    return CalibrationLeaflet.of(wire, fit, curve, sheet.name());
+  }
+
+  /**
+   * A load and the frequency under it.
+   *
+   * @param load in the option's unit
+   * @param hz frequency [Hz]
+   */
+  record Pair(double load, double hz) {}
+
+  /** Reads {@code LOAD=HZ}. */
+  static final class PairConverter implements ITypeConverter<Pair> {
+    @Override
+    public Pair convert(String text) {
+      String[] parts = text.split("=", 2);
+      try {
+        return new Pair(Double.parseDouble(parts[0]), Double.parseDouble(parts[1]));
+      } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+        throw new TypeConversionException("use LOAD=HZ as in 2.000=1330.8, not '" + text + "'");
+      }
+    }
+  }
+}

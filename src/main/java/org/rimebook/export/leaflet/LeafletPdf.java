@@ -1,0 +1,36 @@
+package org.rimebook.export.leaflet;
+
+import org.rimebook.export.report.Flow;
+import org.rimebook.export.report.Paper;
+
+/** A leaflet on paper. */
+public final class LeafletPdf {
+
+  private LeafletPdf() {}
+
+  /** The leaflet as PDF; the same bytes for the same leaflet. */
+  public static byte[] of(Leaflet leaflet) {
+    String title = leaflet.title() + ": " + leaflet.station();
+    return Paper.pdf(title, title, leaflet.toString(), flow -> write(flow, leaflet));
+  }
+
+  private static void write(Flow flow, Leaflet leaflet) {
+    flow.title(leaflet.title());
+    flow.paragraph(leaflet.station());
+    for (Leaflet.Part part : leaflet.parts()) {
+      if (part instanceof Leaflet.Heading heading) {
+        flow.heading2(heading.words());
+      } else if (part instanceof Leaflet.Words words) {
+        flow.paragraph(words.words());
+      } else if (part instanceof Leaflet.Step step) {
+        flow.step(step.words());
+      } else if (part instanceof Leaflet.Caution caution) {
+        flow.paragraph("Caution: " + caution.words());
+      } else if (part instanceof Leaflet.Grid grid) {
+        flow.table(grid.table());
+      } else if (part instanceof Leaflet.Blanks blanks) {
+        flow.blanks(blanks.labels());
+      }
+    }
+  }
+}

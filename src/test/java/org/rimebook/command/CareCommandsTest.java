@@ -1,0 +1,125 @@
+package org.rimebook.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rimebook.fixture.Terminal;
+
+/** Commands for those who look after the gauge, on the sample of a hard winter. */
+class CareCommandsTest {
+
+  private static final String SEASON = Path.of("sample-sets", "hard-winter").toString();
+
+  @TempDir private Path folder;
+
+  private Terminal seen = new Terminal(0, "", "");
+
+  private int run(Object... words) {
+    seen = Terminal.run(words);
+    return seen.code();
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document).replace('\u00A0', ' ');
+    }
+  }
+
+  @Test
+  void chargeComparesLitresWithEveryWire() {
+    assertThat(run("charge", SEASON, "--antifreeze", "propylene-glycol")).isZero();
+    assertThat(seen.out())
+        .contains("2025-01-22 10:30", "2.60", "creek", "hill", "road", "suits", "Caution:");
+  }
+
+  @Test
+  void nextVisitTellsDatesLitresAndCautions() {
+    int code = run("next-visit", SEASON, "--antifreeze", "propylene-glycol", "--coldest", "-25");
+    assertThat(code).isZero();
+    assertThat(seen.out())
+        .contains("Latest visit: 2025-05-", "L of pure propylene glycol", "Lange", "dispose");
+  }
+
+  @Test
+  void theVisitSheetHasLastLevelsAndBlanksAndIsTheSameEachTime() throws IOException {
+    byte[][] written = new byte[2][];
+    for (int i = 0; i < 2; i++) {
+      Path pdf = folder.resolve("visit" + i + ".pdf");
+      run(
+          "next-visit",
+          SEASON,
+          "--antifreeze",
+          "methanol",
+          "--coldest",
+          "-20",
+          "--pdf",
+          pdf.toString());
+      written[i] = Files.readAllBytes(pdf);
+    }
+    assertThat(written[1]).isEqualTo(written[0]);
+    assertThat(text(folder.resolve("visit0.pdf")))
+        .contains("Visit sheet", "Last levels", "creek", "Arrived", "Supply V", "vapour burns");
+  }
+
+  @Test
+  void rememberedTablesHaveToBeAskedFor() {
+    String[] asked = {"next-visit", SEASON, "--antifreeze", "ethylene-glycol", "--coldest", "-20"};
+    assertThat(run((Object[]) asked)).isEqualTo(ExitCode.WRONG_USE);
+    assertThat(seen.err()).contains("only remembered", "--from-memory");
+  }
+
+  @Test
+  void aMassIsCheckedAndWeightsAreFitted() {
+    assertThat(run("calibrate", SEASON, "--wire", "creek", "--load", "0=1500", "--load", "2=1700"))
+        .isZero();
+    assertThat(seen.out()).contains("2.000 kg stand for 100.00 mm");
+    String[] fit = {
+      "calibrate",
+      SEASON,
+      "--wire",
+      "creek",
+      "--load",
+      "0=1050",
+      "--load",
+      "2=1510",
+      "--load",
+      "4=1860",
+      "--load",
+      "6=2155",
+      "--load",
+      "8=2415"
+    };
+    assertThat(run((Object[]) fit)).isZero();
+    assertThat(seen.out()).contains("A cm/Hz", "a_cm_per_hz", "degrees of freedom");
+  }
+
+  @Test
+  void aWireThatIsNotThereIsWrongUse() {
+    assertThat(run("calibrate", SEASON, "--wire", "nowhere", "--load", "1=1500"))
+        .isEqualTo(ExitCode.WRONG_USE);
+    assertThat(seen.err()).contains("no wire \"nowhere\"", "creek");
+  }
+
+  @Test
+  void installationIsCheckedByReadingsAtRest() {
+    int code =
+        run(
+            "installation",
+            SEASON,
+            "--from",
+            "2024-10-15T09:30",
+            "--to",
+            "2024-10-15T10:30",
+            "--expected-mm",
+            "140");
+    assertThat(code).isZero();
+    assertThat(seen.out()).contains("Depth of wire creek", "Noise of wire road", "Tap the rim");
+  }
+}
