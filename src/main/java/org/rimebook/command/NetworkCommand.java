@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
     versionProvider = VersionProvider.class,
     description = {
       "Make the totals of every season folder below a folder, several at a time, each the same bytes"
-          + " as 'rimebook totals' makes of it alone, with a table and a figure of all.",
+          + " as 'rimebook totals --no-report' makes of it alone, with a table and a figure of all.",
       "A season whose inputs and version haven't changed since isn't made again, so a run that was"
           + " broken off goes on when started again."
     },

@@ -215,12 +215,16 @@ class VerifyCommandTest {
   }
 
   @Test
-  void aReportNobodyCanMakeIsNotHeldAgainstTheTables() throws IOException {
-    export();
-    Files.writeString(tables.resolve("report.pdf"), "%PDF");
+  void theReportIsVerifiedWithTheTables() throws IOException {
+    assertThat(Terminal.run("totals", season, "--out", tables).code()).isEqualTo(ExitCode.DONE);
+    Path report = tables.resolve("report.pdf");
+    assertThat(report).isRegularFile();
+    Terminal whole = verify();
+    assertThat(whole.code()).as(whole.out() + whole.err()).isEqualTo(ExitCode.DONE);
+    Files.writeString(report, "%PDF");
     Terminal run = verify();
-    assertThat(run.code()).isEqualTo(ExitCode.DONE);
-    assertThat(run.out()).contains("report.pdf isn't verified");
+    assertThat(run.code()).isEqualTo(ExitCode.NOT_MADE);
+    assertThat(run.out()).contains("report.pdf");
   }
 
   @Test

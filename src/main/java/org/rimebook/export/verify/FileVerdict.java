@@ -16,9 +16,7 @@ public record FileVerdict(String file, Outcome outcome, String words) {
     /** The folder gives other bytes. */
     DIFFERS("doesn't follow"),
     /** It isn't there. */
-    ABSENT("isn't there"),
-    /** It is there, and this version of the program can't make it. */
-    NOT_MADE("isn't verified");
+    ABSENT("isn't there");
 
     private final String words;
 

@@ -29,9 +29,6 @@ import org.rimebook.totals.Resolution;
 public record Verification(
     Resolution resolution, List<FileVerdict> files, List<String> changes, boolean inputsKnown) {
 
-  /** Name of the report, which not every run makes. */
-  public static final String REPORT = "report.pdf";
-
   private static final List<String> TABLES =
       List.of(
           SeasonExport.HOURLY, SeasonExport.DAILY, SeasonExport.SUMMARY, SeasonExport.DESCRIPTION);
@@ -89,12 +86,6 @@ public record Verification(
         byte[] bytes = file.bytes(result, resolution);
         verdicts.add(verdict(file.fileName(), Optional.of(there.get(file.fileName())), bytes));
       }
-    }
-    boolean reportMade = further.stream().anyMatch(file -> file.fileName().equals(REPORT));
-    if (!reportMade && Files.isRegularFile(folder.resolve(REPORT))) {
-      verdicts.add(
-          new FileVerdict(
-              REPORT, FileVerdict.Outcome.NOT_MADE, "this version of the program can't make it"));
     }
     return new Verification(resolution, verdicts, changes, kept.isPresent());
   }

@@ -23,7 +23,7 @@ class FurtherFileTest {
       new FurtherFile() {
         @Override
         public String fileName() {
-          return Verification.REPORT;
+          return "report.pdf";
         }
 
         @Override
@@ -42,7 +42,7 @@ class FurtherFileTest {
     Path tables = temp.resolve("tables");
     SeasonExport.write(SeasonResult.of(season), Resolution.HUNDREDTH, List.of(REPORT), tables);
     assertThat(Verification.of(season, tables, List.of(REPORT)).follows()).isTrue();
-    Files.writeString(tables.resolve(Verification.REPORT), "Invented Ridge at 0.1");
+    Files.writeString(tables.resolve("report.pdf"), "Invented Ridge at 0.1");
     Verification otherwise = Verification.of(season, tables, List.of(REPORT));
     assertThat(otherwise.follows()).isFalse();
     assertThat(otherwise.files())
