@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,16 +11,16 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.export.OutputFolder;
 import org.rimebook.export.SeasonExport;
+import org.rimebook.export.figure.FigureFile;
+import org.rimebook.export.figure.SeasonFigure;
 import org.rimebook.export.neighbour.ComparisonText;
-import org.rimebook.export.neighbour.DailyTable;
 import org.rimebook.export.neighbour.DoubleMassFigure;
+import org.rimebook.export.neighbour.Neighbours;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
-import org.rimebook.totals.Resolution;
 import org.rimebook.totals.neighbour.Comparison;
-import org.rimebook.totals.neighbour.DayCatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,6 +46,8 @@ import picocli.CommandLine.Spec;
     })
 final class NeighbourCommand implements Callable<Integer> {
 
+  private static final double SIDE_PT = 360;
+
   @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
   private Path season;
 
@@ -70,39 +71,33 @@ final class NeighbourCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InputException {
-    List<List<DayCatch>> others = new ArrayList<>();
-    for (Path table : tables) {
-      try {
-        others.add(DailyTable.read(table));
-      } catch (InputException e) {
-        RimebookCommand.printProblems(spec.commandLine().getErr(), e);
-        return ExitCode.NOT_MADE;
-      } catch (IOException e) {
-        return refused(table + ": can't be read (" + e.getClass().getSimpleName() + ")");
-      }
+    Neighbours neighbours;
+    try {
+      neighbours = Neighbours.read(tables);
+    } catch (InputException e) {
+      RimebookCommand.printProblems(spec.commandLine().getErr(), e);
+      return ExitCode.NOT_MADE;
+    } catch (IOException e) {
+      return refused(e.getMessage());
     }
     Season opened = Season.open(season);
     if (out.isPresent() && SeasonExport.amongTheRecord(opened, season, out.get())) {
       refused(out.get() + ": holds logger files of the season. Name another folder with --out");
       return ExitCode.WRONG_USE;
     }
-    return compare(SeasonResult.of(opened), others);
+    return compare(SeasonResult.of(opened), neighbours);
   }
 
-  private int compare(SeasonResult result, List<List<DayCatch>> others) {
+  private int compare(SeasonResult result, Neighbours neighbours) {
     StationSheet sheet = result.season().sheet();
-    List<DayCatch> own =
-        result.totals(Resolution.HUNDREDTH).daily().stream()
-            .map(row -> DayCatch.of(row, Resolution.HUNDREDTH))
-            .toList();
-    Comparison comparison = Comparison.of(own, others, sheet.utcOffset());
-    List<String> names = tables.stream().map(Path::toString).toList();
-    ComparisonText text = new ComparisonText(sheet.name(), names, comparison, sheet.utcOffset());
+    Comparison comparison = neighbours.against(result);
+    ComparisonText text =
+        new ComparisonText(sheet.name(), neighbours.names(), comparison, sheet.utcOffset());
     if (out.isPresent()) {
       Map<String, byte[]> files = new LinkedHashMap<>();
-      String figure = DoubleMassFigure.svg(sheet.name(), comparison);
+      SeasonFigure figure = DoubleMassFigure.of(sheet.name(), comparison, SIDE_PT);
       files.put("double-mass.csv", text.curve().getBytes(StandardCharsets.UTF_8));
-      files.put("double-mass.svg", figure.getBytes(StandardCharsets.UTF_8));
+      files.put("double-mass.svg", FigureFile.svg(figure));
       try {
         OutputFolder.write(out.get(), files);
       } catch (IOException e) {

@@ -3,11 +3,14 @@ package org.rimebook.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.export.OutputFolder;
 import org.rimebook.export.SeasonExport;
+import org.rimebook.export.neighbour.Neighbours;
+import org.rimebook.export.report.NeighbourSection;
 import org.rimebook.export.report.ReportAhead;
 import org.rimebook.export.report.SeasonReport;
 import org.rimebook.season.Season;
@@ -32,7 +35,8 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  rimebook report my-gauge-2024-25 --out my-gauge-2024-25.pdf",
-      "  rimebook report my-gauge-2024-25 --out my-gauge-2024-25.pdf --hours"
+      "  rimebook report my-gauge-2024-25 --out my-gauge-2024-25.pdf --hours",
+      "  rimebook report my-gauge-2024-25 --out reviewed.pdf --neighbour valley/daily.csv"
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -50,6 +54,13 @@ final class ReportCommand implements Callable<Integer> {
   private boolean hours;
 
   @Option(
+      names = "--neighbour",
+      paramLabel = "FILE",
+      description =
+          "Also compare with a neighbour's daily table; when given again, their mean counts.")
+  private List<Path> neighbours = List.of();
+
+  @Option(
       names = "--resolution",
       paramLabel = "MM",
       defaultValue = "0.1",
@@ -65,6 +76,20 @@ final class ReportCommand implements Callable<Integer> {
     if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
       return say(err, "--out " + out + ": the name of a report ends in .pdf", ExitCode.WRONG_USE);
     }
+    Optional<Neighbours> beside;
+    try {
+      beside = neighbours.isEmpty() ? Optional.empty() : Optional.of(Neighbours.read(neighbours));
+    } catch (InputException e) {
+      RimebookCommand.printProblems(err, e);
+      return ExitCode.NOT_MADE;
+    } catch (IOException e) {
+      return say(err, e.getMessage(), ExitCode.NOT_MADE);
+    }
+    return write(beside);
+  }
+
+  private int write(Optional<Neighbours> beside) throws InputException {
+    PrintWriter err = spec.commandLine().getErr();
     ReportAhead.getReady();
     Season opened = Season.open(season);
     Path folder = Optional.ofNullable(out.toAbsolutePath().getParent()).orElse(out);
@@ -74,21 +99,28 @@ final class ReportCommand implements Callable<Integer> {
           out + " lies among the logger files of the season; name another folder",
           ExitCode.WRONG_USE);
     }
-    SeasonDepths depths = SeasonDepths.of(opened, Progress.NONE);
-    ReportAhead ahead = ReportAhead.of(depths, Progress.NONE);
-    SeasonResult result = SeasonResult.of(depths, Progress.NONE);
-    SeasonReport report = SeasonReport.of(result, result.totals(resolution), ahead, Progress.NONE);
     try {
-      OutputFolder.write(out, (hours ? report.withHours() : report).pdf(Progress.NONE));
+      OutputFolder.write(out, pdf(opened, beside));
     } catch (IOException e) {
       return say(
           err,
-          out + ": can't be written (" + e.getMessage() + "). Name another file",
+          out + ": not written (" + e.getMessage() + "). Name another file",
           ExitCode.NOT_MADE);
     }
     spec.commandLine().getOut().println("written " + out);
     spec.commandLine().getOut().flush();
     return ExitCode.DONE;
+  }
+
+  private byte[] pdf(Season opened, Optional<Neighbours> beside) throws InputException {
+    SeasonDepths depths = SeasonDepths.of(opened, Progress.NONE);
+    ReportAhead ahead = ReportAhead.of(depths, Progress.NONE);
+    SeasonResult result = SeasonResult.of(depths, Progress.NONE);
+    SeasonReport report = SeasonReport.of(result, result.totals(resolution), ahead, Progress.NONE);
+    if (beside.isPresent()) {
+      report = report.with(new NeighbourSection(result, beside.get()));
+    }
+    return (hours ? report.withHours() : report).pdf(Progress.NONE);
   }
 
   private static int say(PrintWriter err, String words, int code) {

@@ -5,10 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.rimebook.depth.Robust;
+import org.rimebook.depth.LevelsBeside;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
-import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Words;
 
@@ -32,9 +31,6 @@ final class VisitLitresCheck implements Check {
 
   private static final double MM_PER_CM = 10;
   private static final double CM3_PER_L = 1000;
-  private static final int SIDE = 11;
-  private static final int LEAST = 3;
-  private static final long SIDE_MS = 5_400_000;
 
   @Override
   public FindingKind kind() {
@@ -102,32 +98,14 @@ final class VisitLitresCheck implements Check {
   }
 
   private static OptionalDouble gainedMm(Scene scene, Interval visit, boolean emptied) {
-    SeasonRecord record = scene.record();
-    int wires = scene.depths().wires();
-    double[] gains = new double[wires];
-    int after = record.firstRowAtOrAfter(visit.toMs());
-    int before = record.firstRowAtOrAfter(visit.fromMs());
+    LevelsBeside levels = new LevelsBeside(scene.record(), scene.depths());
+    double[] gains = new double[scene.depths().wires()];
     Arrays.setAll(
         gains,
-        wire -> side(scene, wire, after, 1) - (emptied ? 0 : side(scene, wire, before - 1, -1)));
+        wire ->
+            levels.after(wire, visit).orElse(Double.NaN)
+                - (emptied ? 0 : levels.before(wire, visit).orElse(Double.NaN)));
     double gain = Disturbance.median(gains);
     return Double.isNaN(gain) ? OptionalDouble.empty() : OptionalDouble.of(gain);
-  }
-
-  private static double side(Scene scene, int wire, int first, int direction) {
-    SeasonRecord record = scene.record();
-    double[] values = new double[SIDE];
-    int count = 0;
-    for (int row = first; row >= 0 && row < record.size() && count < SIDE; row += direction) {
-      if (Math.abs(record.stampMs(row) - record.stampMs(first)) > SIDE_MS && count >= LEAST) {
-        break;
-      }
-      if (scene.depths().used(wire, row)) {
-        values[count++] = scene.depths().depthMm(wire, row);
-      } else if (count == 0 && Math.abs(row - first) > SIDE) {
-        break;
-      }
-    }
-    return count < LEAST ? Double.NaN : Robust.medianInPlace(values, count);
   }
 }

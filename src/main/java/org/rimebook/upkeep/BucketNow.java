@@ -3,6 +3,7 @@ package org.rimebook.upkeep;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.rimebook.depth.LevelsBeside;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
 import org.rimebook.record.SeasonRecord;
@@ -31,7 +32,7 @@ public record BucketNow(
    */
   public static BucketNow of(SeasonDepths season, Poured like) {
     SeasonRecord record = season.season().record();
-    Levels levels = new Levels(record, season.depths());
+    LevelsBeside levels = new LevelsBeside(record, season.depths());
     int wires = season.season().sheet().wires().size();
     double areaCm2 = season.season().sheet().gauge().orificeAreaCm2();
     double depthMm = known(LastLevels.of(season).meanMm(), "at the end of the record");
@@ -45,9 +46,10 @@ public record BucketNow(
     Poured first = emptied < 0 ? like : like.at(visits.get(emptied));
     double chargedMm =
         emptied < 0
-            ? known(Levels.mean(wires(wires, levels::first)), "when the record begins")
+            ? known(LevelsBeside.mean(wires(wires, levels::first)), "when the record begins")
             : known(
-                Levels.mean(wires(wires, w -> levels.after(w, visits.get(emptied).interval()))),
+                LevelsBeside.mean(
+                    wires(wires, w -> levels.after(w, visits.get(emptied).interval()))),
                 "after the visit that emptied the bucket");
     double pureL = first.pureL();
     double withL = first.waterL();

@@ -3,6 +3,7 @@ package org.rimebook.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.rimebook.depth.LevelsBeside;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
 import org.rimebook.season.SeasonDepths;
@@ -52,7 +53,7 @@ public record ChargeCheck(
   /** Checks each visit of a season whose litres are written down, in the order of time. */
   public static List<ChargeCheck> of(SeasonDepths season, Poured like) {
     double areaCm2 = season.season().sheet().gauge().orificeAreaCm2();
-    Levels levels = new Levels(season.season().record(), season.depths());
+    LevelsBeside levels = new LevelsBeside(season.season().record(), season.depths());
     List<ChargeCheck> checks = new ArrayList<>();
     for (Entry entry : season.season().notebook().inForce()) {
       if (entry instanceof Entry.ServiceVisit visit
@@ -68,7 +69,7 @@ public record ChargeCheck(
   }
 
   private static List<WireRise> rises(
-      SeasonDepths season, Levels levels, Entry.ServiceVisit visit) {
+      SeasonDepths season, LevelsBeside levels, Entry.ServiceVisit visit) {
     List<WireRise> rises = new ArrayList<>();
     List<Wire> wires = season.season().sheet().wires();
     for (int wire = 0; wire < wires.size(); wire++) {

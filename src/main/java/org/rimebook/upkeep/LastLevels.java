@@ -3,6 +3,7 @@ package org.rimebook.upkeep;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.rimebook.depth.LevelsBeside;
 import org.rimebook.season.SeasonDepths;
 
 /**
@@ -19,7 +20,7 @@ public record LastLevels(long atMs, List<OptionalDouble> wires) {
 
   /** What the wires of a season show. */
   public static LastLevels of(SeasonDepths season) {
-    Levels levels = new Levels(season.season().record(), season.depths());
+    LevelsBeside levels = new LevelsBeside(season.season().record(), season.depths());
     int count = season.season().sheet().wires().size();
     return new LastLevels(
         season.season().record().stampMs(season.season().record().size() - 1),
@@ -28,6 +29,6 @@ public record LastLevels(long atMs, List<OptionalDouble> wires) {
 
   /** Mean of those that can be read [mm]. */
   public OptionalDouble meanMm() {
-    return Levels.mean(wires.toArray(OptionalDouble[]::new));
+    return LevelsBeside.mean(wires.toArray(OptionalDouble[]::new));
   }
 }

@@ -1,7 +1,7 @@
 package org.rimebook.upkeep;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import org.rimebook.depth.CalibrationFit;
 import org.rimebook.depth.CalibrationUncertainty;
 
@@ -44,9 +44,8 @@ public record WeightFit(CalibrationFit fit, double uF0Hz, List<Residual> residua
       throw new IllegalArgumentException(
           "no reading of the empty bucket: add one with mass 0, or give f0");
     }
-    double mean =
-        Stream.of(empty).flatMapToDouble(java.util.Arrays::stream).average().orElseThrow();
-    double squares = java.util.Arrays.stream(empty).map(f -> (f - mean) * (f - mean)).sum();
+    double mean = Arrays.stream(empty).average().orElseThrow();
+    double squares = Arrays.stream(empty).map(f -> (f - mean) * (f - mean)).sum();
     double uHz = empty.length < 2 ? 0 : Math.sqrt(squares / (empty.length - 1) / empty.length);
     return of(loads, orificeAreaCm2, mean, uHz);
   }

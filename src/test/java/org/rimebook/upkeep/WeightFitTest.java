@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.apache.commons.math3.distribution.FDistribution;
 import org.junit.jupiter.api.Test;
 import org.rimebook.depth.CalibrationCurve;
 
@@ -40,7 +39,7 @@ class WeightFitTest {
     assertThat(fit.residuals()).allMatch(r -> Math.abs(r.residualMm()) < 1e-6);
   }
 
-  /** In three of two hundred winters of weighing a true value is more than 2.4 u away. */
+  /** Of 200 about 94 % are within 2 u (t with 16 degrees of freedom); the bounds are 4 sd off. */
   @Test
   void theUncertaintyOfACoversItsError() {
     int within2u = 0;
@@ -100,11 +99,14 @@ class WeightFitTest {
     assertThat(test.zeroMovedHz()).isCloseTo(2, within(0.5));
   }
 
-  /** Upper 1 % point of F with 2 and 10 degrees of freedom: 7.559 (printed tables; from memory). */
+  /** With 2 and n degrees of freedom F is exceeded with (1 + 2F/n)^(-n/2), by integration. */
   @Test
-  void theTestUsesTheFDistribution() {
-    assertThat(1 - new FDistribution(null, 2, 10).cumulativeProbability(7.559))
-        .isCloseTo(0.01, within(1e-5));
+  void theProbabilityIsThatOfTheFDistribution() {
+    for (int seed = 0; seed < 20; seed++) {
+      SheetTest test = SheetTest.of(WIRE, WeightFit.of(weighed(WIRE, 0.2, seed), AREA_CM2));
+      double n = test.freedom();
+      assertThat(test.p()).isCloseTo(Math.pow(1 + 2 * test.fRatio() / n, -n / 2), within(1e-9));
+    }
   }
 
   @Test

@@ -42,6 +42,11 @@ public final class FigureFile {
     }
   }
 
+  /** A figure as SVG. */
+  public static byte[] svg(SeasonFigure figure) {
+    return bytes(figure, FigureFormat.SVG, DPI);
+  }
+
   private static byte[] pdf(SeasonFigure figure) throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDPage page =

@@ -16,9 +16,11 @@ import org.jfree.chart.ui.RectangleInsets;
  * black and white; colours are of the palette of Okabe and Ito (2008, published for colour-blind
  * readers) and of different darkness.
  */
-final class FigureLook {
+public final class FigureLook {
 
-  static final Color INK = new Color(0x1a1a1a);
+  /** Words, axes and marks. */
+  public static final Color INK = new Color(0x1a1a1a);
+
   static final Color GRID = new Color(0xdddddd);
   static final Color UNKNOWN = new Color(0xe4e4e4);
   static final Color BAR = new Color(0x4d4d4d);
@@ -34,12 +36,13 @@ final class FigureLook {
 
   private FigureLook() {}
 
-  static Color wire(int index) {
+  /** The colour of one wire, or of the nth line of several. */
+  public static Color wire(int index) {
     return WIRES[index % WIRES.length];
   }
 
   /** The line of one wire, or of the nth line of several. */
-  static BasicStroke line(int index, double widthPt) {
+  public static BasicStroke line(int index, double widthPt) {
     float[] dash = DASHES[index % DASHES.length];
     return dash.length == 0
         ? new BasicStroke((float) widthPt, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
@@ -48,7 +51,7 @@ final class FigureLook {
   }
 
   /** A plain number with a point and without groups, alike on every machine. */
-  static DecimalFormat numbers() {
+  public static DecimalFormat numbers() {
     DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
     symbols.setMinusSign('−');
     return new DecimalFormat("0.#####", symbols);
@@ -87,7 +90,8 @@ final class FigureLook {
         : least <= 2 * power ? 2 * power : least <= 5 * power ? 5 * power : 10 * power;
   }
 
-  static void dress(ValueAxis axis) {
+  /** Sets type and lines of an axis. */
+  public static void dress(ValueAxis axis) {
     axis.setTickLabelFont(Typeface.REGULAR.font(TICK_PT));
     axis.setLabelFont(Typeface.REGULAR.font(LABEL_PT));
     axis.setTickLabelPaint(INK);
@@ -99,7 +103,8 @@ final class FigureLook {
     axis.setLabelInsets(new RectangleInsets(2, 1, 1, 2));
   }
 
-  static void dress(XYPlot plot) {
+  /** Sets ground, frame and grid of a plot. */
+  public static void dress(XYPlot plot) {
     plot.setBackgroundPaint(Color.WHITE);
     plot.setOutlinePaint(INK);
     plot.setOutlineStroke(line(0, 0.5));

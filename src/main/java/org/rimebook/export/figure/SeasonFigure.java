@@ -73,7 +73,14 @@ public final class SeasonFigure {
     return of(all, widthPt, heightPt);
   }
 
-  static SeasonFigure of(Plot plot, double widthPt, double heightPt) {
+  /**
+   * A plot as a figure.
+   *
+   * @param plot the plot, dressed by {@link FigureLook}
+   * @param widthPt width [pt]
+   * @param heightPt height [pt]
+   */
+  public static SeasonFigure of(Plot plot, double widthPt, double heightPt) {
     return new SeasonFigure(plot, widthPt, heightPt, "");
   }
 

@@ -46,6 +46,11 @@ public final class CalibrationLeaflet {
                 numbers.residualSdMm(),
                 test.freedom(),
                 numbers.curve().stringRatio()))
+        .words(
+            text(
+                "f0 as read less f0 of the sheet: %+.2f Hz. A zero that has moved asks for a new f0,"
+                    + " not for a new sheet.",
+                test.zeroMovedHz()))
         .heading("Residuals")
         .table(residuals(fit, sheet))
         .heading("For the station sheet")

@@ -25,7 +25,7 @@ public final class LeafletPdf {
       } else if (part instanceof Leaflet.Step step) {
         flow.step(step.words());
       } else if (part instanceof Leaflet.Caution caution) {
-        flow.paragraph("Caution: " + caution.words());
+        flow.small("Caution: " + caution.words());
       } else if (part instanceof Leaflet.Grid grid) {
         flow.table(grid.table());
       } else if (part instanceof Leaflet.Blanks blanks) {

@@ -8,6 +8,7 @@ import org.rimebook.export.report.Table;
 import org.rimebook.findings.Finding;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.StationSheet;
+import org.rimebook.station.Words;
 import org.rimebook.upkeep.Caution;
 import org.rimebook.upkeep.LastLevels;
 import org.rimebook.upkeep.Steps;
@@ -15,7 +16,7 @@ import org.rimebook.upkeep.Steps;
 /** What to take along to a visit: what to do, to bring, to write down. */
 public final class VisitSheet {
 
-  private static final int MOST_FINDINGS = 6;
+  private static final int MOST_FINDINGS = 3;
 
   private VisitSheet() {}
 
@@ -82,7 +83,8 @@ public final class VisitSheet {
                         + ": "
                         + finding.reason()));
     if (open.size() > MOST_FINDINGS) {
-      leaflet.words(text("%d weaker findings are open too.", open.size() - MOST_FINDINGS));
+      leaflet.words(
+          Words.counted(open.size() - MOST_FINDINGS, "weaker finding") + " more to be decided.");
     }
   }
 }

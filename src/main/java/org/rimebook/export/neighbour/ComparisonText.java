@@ -92,8 +92,18 @@ public final class ComparisonText {
   }
 
   private List<String> slope() {
+    List<String> words = slopeWords();
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      lines.add((i == 0 ? "  slope        " : "               ") + words.get(i));
+    }
+    return lines;
+  }
+
+  /** What the double-mass curve says of its slope, in one part or two. */
+  public List<String> slopeWords() {
     if (comparison.slopeBreak().isEmpty()) {
-      return List.of("  slope        too little fell to tell whether the double-mass curve breaks");
+      return List.of("too little fell to tell whether the double-mass curve breaks");
     }
     SlopeBreak found = comparison.slopeBreak().get();
     String test =
@@ -105,11 +115,11 @@ public final class ComparisonText {
             + decimal(found.leastStepMm(), 1)
             + " mm)";
     if (!found.significant()) {
-      return List.of("  slope        the double-mass curve doesn't break " + test);
+      return List.of("the double-mass curve doesn't break " + test);
     }
     return List.of(
-        "  slope        the double-mass curve breaks at " + iso(found.atMs()) + " " + test,
-        "               ratio "
+        "the double-mass curve breaks at " + iso(found.atMs()) + " " + test,
+        "ratio "
             + decimal(found.before(), 3)
             + " before, "
             + decimal(found.after(), 3)

@@ -1,21 +1,21 @@
 package org.rimebook.export.neighbour;
 
-import java.awt.BasicStroke;
-import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.DefaultXYDataset;
-import org.rimebook.export.chart.ChartLook;
-import org.rimebook.export.chart.SvgChart;
+import org.rimebook.export.figure.FigureLook;
+import org.rimebook.export.figure.Glyphs;
+import org.rimebook.export.figure.SeasonFigure;
 import org.rimebook.totals.neighbour.Comparison;
 import org.rimebook.totals.neighbour.Pair;
 import org.rimebook.totals.neighbour.SlopeBreak;
 
-/** The double-mass curve as SVG; a dashed line where its slope breaks. */
+/** The double-mass curve; a dashed line where its slope breaks. */
 public final class DoubleMassFigure {
 
-  private static final int SIDE_PX = 520;
+  private static final double CURVE_PT = 1.2;
 
   private DoubleMassFigure() {}
 
@@ -24,29 +24,34 @@ public final class DoubleMassFigure {
    *
    * @param station name of the station
    * @param comparison the comparison
+   * @param sidePt width and height [pt]
    */
-  public static String svg(String station, Comparison comparison) {
-    return SvgChart.text(chart(station, comparison), SIDE_PX, SIDE_PX);
-  }
-
-  private static JFreeChart chart(String station, Comparison comparison) {
+  public static SeasonFigure of(String station, Comparison comparison, double sidePt) {
     XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-    renderer.setSeriesPaint(0, ChartLook.DATA);
-    renderer.setSeriesStroke(0, new BasicStroke(1.5f));
+    renderer.setSeriesPaint(0, FigureLook.wire(0));
+    renderer.setSeriesStroke(0, FigureLook.line(0, CURVE_PT));
     renderer.setDrawSeriesLineAsPath(true);
     DefaultXYDataset curve = new DefaultXYDataset();
     curve.addSeries("curve", points(comparison));
     XYPlot plot =
         new XYPlot(
             curve,
-            ChartLook.numbers("Neighbours, accumulated (mm)"),
-            ChartLook.numbers(station + ", accumulated (mm)"),
+            axis("Neighbours, accumulated (mm)"),
+            axis(Glyphs.visible(station) + ", accumulated (mm)"),
             renderer);
+    FigureLook.dress(plot);
     comparison
         .slopeBreak()
         .filter(SlopeBreak::significant)
         .ifPresent(found -> plot.addDomainMarker(marker(comparison, found)));
-    return ChartLook.chart(plot);
+    return SeasonFigure.of(plot, sidePt, sidePt);
+  }
+
+  private static NumberAxis axis(String label) {
+    NumberAxis axis = new NumberAxis(label);
+    axis.setNumberFormatOverride(FigureLook.numbers());
+    FigureLook.dress(axis);
+    return axis;
   }
 
   private static ValueMarker marker(Comparison comparison, SlopeBreak found) {
@@ -55,10 +60,7 @@ public final class DoubleMassFigure {
             .filter(pair -> pair.span().toMs() <= found.atMs())
             .mapToDouble(Pair::otherMm)
             .sum();
-    return new ValueMarker(
-        at,
-        ChartLook.INK,
-        new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {4, 3}, 0));
+    return new ValueMarker(at, FigureLook.INK, FigureLook.line(1, 0.8));
   }
 
   private static double[][] points(Comparison comparison) {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.rimebook.export.OutputFolder;
+import org.rimebook.export.figure.FigureFile;
 
 /** The table and the figure of a network. */
 public final class NetworkExport {
@@ -33,7 +34,7 @@ public final class NetworkExport {
   public static void write(List<NetworkRow> rows, Path folder) throws IOException {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(TABLE, table(rows).getBytes(StandardCharsets.UTF_8));
-    files.put(FIGURE, NetworkFigure.svg(rows).getBytes(StandardCharsets.UTF_8));
+    files.put(FIGURE, FigureFile.svg(NetworkFigure.of(rows)));
     OutputFolder.write(folder, files);
   }
 

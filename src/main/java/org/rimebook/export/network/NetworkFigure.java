@@ -4,18 +4,16 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.util.List;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
-import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
-import org.rimebook.export.chart.ChartLook;
-import org.rimebook.export.chart.SvgChart;
+import org.rimebook.export.figure.FigureLook;
+import org.rimebook.export.figure.Glyphs;
+import org.rimebook.export.figure.SeasonFigure;
 
 /**
  * The catch of every season of a network, a line for each station: dots with two standard
@@ -24,10 +22,11 @@ import org.rimebook.export.chart.SvgChart;
 final class NetworkFigure {
 
   private static final double COMPLETE_PCT = 95;
-  private static final double DOT_PX = 7;
-  private static final int WIDTH_PX = 760;
-  private static final int ROW_PX = 20;
-  private static final int REST_PX = 110;
+  private static final double DOT_PT = 5;
+  private static final double WIDTH_PT = 500;
+  private static final double ROW_PT = 14;
+  private static final double REST_PT = 60;
+  private static final Color DATA = FigureLook.wire(0);
   private static final int FILLED = 0;
   private static final int HOLLOW = 1;
 
@@ -39,36 +38,31 @@ final class NetworkFigure {
     this.stations = this.rows.stream().map(NetworkRow::station).distinct().sorted().toList();
   }
 
-  /** The figure as SVG. */
-  static String svg(List<NetworkRow> rows) {
+  /** The figure. */
+  static SeasonFigure of(List<NetworkRow> rows) {
     NetworkFigure figure = new NetworkFigure(rows);
-    int height = REST_PX + ROW_PX * Math.max(1, figure.stations.size());
-    return SvgChart.text(figure.chart(), WIDTH_PX, height);
+    double heightPt = REST_PT + ROW_PT * Math.max(1, figure.stations.size());
+    return SeasonFigure.of(figure.plot(), WIDTH_PT, heightPt);
   }
 
-  private JFreeChart chart() {
-    NumberAxis catchAxis = ChartLook.numbers("Catch of the season (mm)");
-    SymbolAxis stationAxis = new SymbolAxis("", stations.toArray(String[]::new));
+  private XYPlot plot() {
+    NumberAxis catchAxis =
+        new NumberAxis(
+            "Catch of the season (mm). Bars: two standard uncertainties. Filled: at least 95 %"
+                + " covered by readings, no finding open");
+    catchAxis.setNumberFormatOverride(FigureLook.numbers());
+    String[] names = stations.stream().map(Glyphs::visible).toArray(String[]::new);
+    SymbolAxis stationAxis = new SymbolAxis("", names);
     stationAxis.setRange(-0.5, Math.max(1, stations.size()) - 0.5);
     stationAxis.setInverted(true);
     stationAxis.setGridBandsVisible(false);
+    FigureLook.dress(catchAxis);
+    FigureLook.dress(stationAxis);
     stationAxis.setTickLabelInsets(new RectangleInsets(2, 4, 2, 10)); // another type may be wider
     XYPlot plot = new XYPlot(dots(), catchAxis, stationAxis, renderer());
+    FigureLook.dress(plot);
     catchAxis.setAutoRangeIncludesZero(true);
-    JFreeChart chart = ChartLook.chart(plot);
-    chart.addSubtitle(0, words());
-    return chart;
-  }
-
-  private static TextTitle words() {
-    TextTitle words =
-        new TextTitle(
-            "Bars: two standard uncertainties. Filled: at least 95 % covered by readings, no"
-                + " finding open; hollow: otherwise.",
-            ChartLook.type());
-    words.setPaint(ChartLook.INK);
-    words.setHorizontalAlignment(HorizontalAlignment.LEFT);
-    return words;
+    return plot;
   }
 
   private XYIntervalSeriesCollection dots() {
@@ -95,17 +89,17 @@ final class NetworkFigure {
   private static XYErrorRenderer renderer() {
     XYErrorRenderer renderer = new XYErrorRenderer();
     renderer.setDrawYError(false);
-    renderer.setErrorPaint(ChartLook.DATA);
+    renderer.setErrorPaint(DATA);
     renderer.setErrorStroke(new BasicStroke(1.2f));
     renderer.setDrawOutlines(true);
     renderer.setUseOutlinePaint(true);
     renderer.setUseFillPaint(true);
     for (int series : new int[] {FILLED, HOLLOW}) {
       renderer.setSeriesShape(
-          series, new Ellipse2D.Double(-DOT_PX / 2, -DOT_PX / 2, DOT_PX, DOT_PX));
-      renderer.setSeriesPaint(series, ChartLook.DATA);
-      renderer.setSeriesFillPaint(series, series == FILLED ? ChartLook.DATA : Color.WHITE);
-      renderer.setSeriesOutlinePaint(series, ChartLook.DATA);
+          series, new Ellipse2D.Double(-DOT_PT / 2, -DOT_PT / 2, DOT_PT, DOT_PT));
+      renderer.setSeriesPaint(series, DATA);
+      renderer.setSeriesFillPaint(series, series == FILLED ? DATA : Color.WHITE);
+      renderer.setSeriesOutlinePaint(series, DATA);
       renderer.setSeriesOutlineStroke(series, new BasicStroke(1.4f));
       renderer.setSeriesShapesFilled(series, true);
     }

@@ -1,14 +1,12 @@
-package org.rimebook.upkeep;
+package org.rimebook.depth;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
-import org.rimebook.depth.Robust;
-import org.rimebook.depth.WireDepths;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Interval;
 
 /** Depth that wires show beside an instant: medians of eleven readings. */
-final class Levels {
+public final class LevelsBeside {
 
   /** Readings taken, at least, and how far apart at most when there are enough; own choice. */
   private static final int READINGS = 11;
@@ -19,33 +17,39 @@ final class Levels {
   private final SeasonRecord record;
   private final WireDepths depths;
 
-  Levels(SeasonRecord record, WireDepths depths) {
+  /**
+   * Depths of a season.
+   *
+   * @param record its readings
+   * @param depths their depths
+   */
+  public LevelsBeside(SeasonRecord record, WireDepths depths) {
     this.record = record;
     this.depths = depths;
   }
 
   /** What a wire shows before a visit [mm]. */
-  OptionalDouble before(int wire, Interval visit) {
+  public OptionalDouble before(int wire, Interval visit) {
     return beside(wire, record.firstRowAtOrAfter(visit.fromMs()) - 1, -1);
   }
 
   /** What a wire shows after a visit [mm]. */
-  OptionalDouble after(int wire, Interval visit) {
+  public OptionalDouble after(int wire, Interval visit) {
     return beside(wire, record.firstRowAtOrAfter(visit.toMs()), 1);
   }
 
   /** What a wire shows when the record begins [mm]. */
-  OptionalDouble first(int wire) {
+  public OptionalDouble first(int wire) {
     return beside(wire, 0, 1);
   }
 
   /** What a wire shows at the end of the record [mm]. */
-  OptionalDouble last(int wire) {
+  public OptionalDouble last(int wire) {
     return beside(wire, record.size() - 1, -1);
   }
 
   /** Mean of the wires [mm]; empty when none is known. */
-  static OptionalDouble mean(OptionalDouble... wires) {
+  public static OptionalDouble mean(OptionalDouble... wires) {
     return Arrays.stream(wires)
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble)
