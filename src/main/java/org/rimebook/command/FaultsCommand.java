@@ -37,7 +37,9 @@ final class FaultsCommand implements Callable<Integer> {
       description = "Only this class; may be given again. One of: ${COMPLETION-CANDIDATES}.")
   private List<FaultClass> classes = List.of(FaultClass.values());
 
-  @Option(names = "--list", description = "Also print every finding.")
+  @Option(
+      names = "--list",
+      description = "Also print every finding, and every fault that was missed.")
   private boolean list;
 
   @Spec private CommandSpec spec;

@@ -16,7 +16,7 @@ final class Disturbances {
   static final double MOST_MM_PER_H = 300;
 
   private static final double HOUR_MS = 3_600_000;
-  private static final double LEAST_FALL_MM = 2;
+  private static final double LEAST_FALL_MM = 1.5;
   private static final double LEAST_RISE_MM = 5;
   private static final double USUAL_STEPS = 8;
 

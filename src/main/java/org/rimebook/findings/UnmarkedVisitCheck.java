@@ -36,7 +36,10 @@ final class UnmarkedVisitCheck implements Check {
 
   private static final long LONGEST_SHAKE_MS = 4 * 3_600_000;
   private static final long LONGEST_MS = 7 * 86_400_000L;
-  private static final long COARSE_MS = 10 * 60_000;
+
+  /** Nobody hangs a bucket off and on in less, margins included [ms]; own choice. */
+  private static final long LEAST_OFF_MS = 15 * 60_000;
+
   private static final int LEAST_SHAKES = 3;
   private static final int FIRST_HOUR = 6;
   private static final int LAST_HOUR = 20;
@@ -51,7 +54,7 @@ final class UnmarkedVisitCheck implements Check {
 
   @Override
   public String method() {
-    return "Steps that all wires make alike and no weather does: falls of more than 2 mm (more for"
+    return "Steps that all wires make alike and no weather does: falls of more than 1.5 mm (more for"
         + " readings far apart) and rises of more than 5 mm faster than 25 mm in 5 min (the limit"
         + " of Baker et al. 2005, NOAA Technical Note NCDC USCRN-05-1), both more than eight times"
         + " the usual step of the hours around (own choice). They count as a visit when the bucket"
@@ -83,12 +86,12 @@ final class UnmarkedVisitCheck implements Check {
     double change = what.changeMm().orElseThrow();
     boolean byDay = byDay(record.stampMs(what.firstRow()), scene.sheet().utcOffset());
     int rows = what.endRow() - what.firstRow();
-    boolean coarse = steps.sinceMs(what.firstRow()) >= COARSE_MS;
     if (lifted(what)) {
       // One or two readings that fall and come back are a disturbed logger, or spikes that met.
       boolean off = what.lowestMm() < Math.max(Disturbances.EMPTY_MM, OFF * what.fromMm());
       boolean some = what.falls() + what.rises() > 2 || rows > 8;
-      return some || coarse && off || Math.abs(change) > SAME_MM;
+      boolean lasts = what.span(record).lengthMs() >= LEAST_OFF_MS;
+      return some || lasts && off || Math.abs(change) > SAME_MM;
     }
     if (what.falls() == 0) {
       return byDay && change > SAME_MM && dryBeside(steps, record, what);

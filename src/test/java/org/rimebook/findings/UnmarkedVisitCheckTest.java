@@ -76,6 +76,22 @@ class UnmarkedVisitCheckTest {
     assertThat(byNight.found(CHECK)).isEmpty();
   }
 
+  @Test
+  void oneReadingOfTheWiresBareIsAVisitWhenReadingsAreMinutesApart() {
+    DoubleUnaryOperator bare = h -> h >= 36 && h < 36.08 ? 100 : 540;
+    assertThat(HandMade.every(5, 3).level(bare).found(CHECK)).hasSize(1);
+    assertThat(HandMade.every(1, 3).level(h -> h == 36 ? 100 : 540).found(CHECK)).isEmpty();
+  }
+
+  @Test
+  void oilPouredSlowlyIntoABucketTouchedByDayIsAVisit() {
+    DoubleUnaryOperator poured =
+        h -> h < 36 ? 150 : h < 36.03 ? 148.2 : 148.2 + Math.min(14, (h - 36.03) * 140);
+    List<Finding> found = HandMade.every(2, 3).level(poured).found(CHECK);
+    assertThat(found).hasSize(1);
+    assertThat(proposed(found.get(0)).actions()).containsExactly(VisitAction.ANTIFREEZE_ADDED);
+  }
+
   private static DoubleUnaryOperator shaken(double from) {
     return h -> 150 + (h >= from && h < from + 0.5 ? 4 * Math.sin(Math.round(h * 60) * 2.3) : 0);
   }

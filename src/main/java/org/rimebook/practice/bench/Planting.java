@@ -107,6 +107,17 @@ public final class Planting {
     planted.add(new Planted(kind, where, List.of(wires), false));
   }
 
+  /** What was written down so far shows in the record as much later. */
+  public void showsLater(long byMs) {
+    planted.replaceAll(
+        p ->
+            new Planted(
+                p.kind(),
+                new Interval(p.span().fromMs() + byMs, p.span().toMs() + byMs),
+                p.wires(),
+                p.due()));
+  }
+
   /** The logger makes another record of the readings, after any it made before. */
   public void logs(UnaryOperator<SeasonRecord> otherwise) {
     UnaryOperator<SeasonRecord> before = logger;

@@ -7,6 +7,7 @@ import java.util.List;
 import org.rimebook.findings.Check;
 import org.rimebook.findings.Checks;
 import org.rimebook.findings.Finding;
+import org.rimebook.practice.bench.Planted;
 
 /** The page about the checks: what each looks for and how, and the tables of a run. */
 public final class FaultPage {
@@ -75,20 +76,23 @@ public final class FaultPage {
     return lines;
   }
 
-  /** Every finding of a winter, a line each. */
+  /** Every finding of a winter and what was missed, a line each. */
   public static List<String> findings(FaultScore score) {
     List<String> lines = new ArrayList<>();
+    String winter = score.of().label() + " " + score.seed() + " ";
     for (Finding finding : score.findings()) {
       lines.add(
-          score.of().label()
-              + " "
-              + score.seed()
-              + " "
-              + finding.id()
-              + " "
-              + number(finding.strength(), 2)
-              + " "
-              + finding.reason());
+          winter + finding.id() + " " + number(finding.strength(), 2) + " " + finding.reason());
+    }
+    for (Planted missed : score.missed()) {
+      lines.add(
+          winter
+              + "MISSED "
+              + missed.kind().code()
+              + "/"
+              + missed.span().from()
+              + "/"
+              + missed.span().to());
     }
     return lines;
   }

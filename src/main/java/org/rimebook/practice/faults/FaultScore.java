@@ -13,6 +13,7 @@ import org.rimebook.notebook.EntryCopy;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.practice.bench.InMemory;
 import org.rimebook.practice.bench.MarkedSeason;
+import org.rimebook.practice.bench.Planted;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
@@ -26,6 +27,7 @@ import org.rimebook.totals.Resolution;
  * @param seed the seed
  * @param tallies by kind
  * @param findings what was found
+ * @param missed what had to be found and wasn't
  * @param untouchedPct error of the season's total with nothing marked [%]
  * @param acceptedPct the same with every proposal accepted unseen [%]
  */
@@ -34,12 +36,14 @@ public record FaultScore(
     long seed,
     Map<FindingKind, Tally> tallies,
     List<Finding> findings,
+    List<Planted> missed,
     double untouchedPct,
     double acceptedPct) {
 
   public FaultScore {
     tallies = Map.copyOf(tallies);
     findings = List.copyOf(findings);
+    missed = List.copyOf(missed);
   }
 
   /** Scores a winter of a class. */
@@ -60,6 +64,7 @@ public record FaultScore(
           seed,
           tallies,
           findings.open(),
+          Tally.missed(winter.planted(), findings.open()),
           errorPct(untouched, winter),
           errorPct(accepted, winter));
     } catch (InputException e) {

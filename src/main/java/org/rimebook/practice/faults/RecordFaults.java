@@ -134,7 +134,8 @@ final class RecordFaults {
     long by = hours * HOUR_MS;
     Interval span = planting.span();
     logs(planting, List.of(new WrongClock.Setting(span.fromMs(), by, 0, 0)));
-    planting.due(FindingKind.CLOCK_OFFSET, new Interval(span.fromMs() + by, span.toMs() + by));
+    planting.due(FindingKind.CLOCK_OFFSET, span);
+    planting.showsLater(by);
   }
 
   /** The clock gains or loses and is set right at intervals of weeks. */

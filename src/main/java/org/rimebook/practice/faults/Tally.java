@@ -33,11 +33,18 @@ public record Tally(int due, int found, int right, int doubtful, int wrong) {
     List<Planted> faults = planted.stream().filter(p -> p.kind() == kind).toList();
     List<Finding> raised = findings.stream().filter(f -> f.kind() == kind).toList();
     List<Planted> due = faults.stream().filter(Planted::due).toList();
-    int found =
-        (int) due.stream().filter(p -> raised.stream().anyMatch(f -> belongs(f, p))).count();
+    int found = due.size() - missed(due, raised).size();
     int right = belonging(raised, due);
     int known = belonging(raised, faults);
     return new Tally(due.size(), found, right, known - right, raised.size() - known);
+  }
+
+  /** Faults that had to be found, and no finding is about. */
+  static List<Planted> missed(Collection<Planted> planted, Collection<Finding> findings) {
+    return planted.stream()
+        .filter(Planted::due)
+        .filter(p -> findings.stream().noneMatch(f -> f.kind() == p.kind() && belongs(f, p)))
+        .toList();
   }
 
   private static int belonging(List<Finding> findings, List<Planted> faults) {
