@@ -1,15 +1,20 @@
 package org.rimebook.command;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.export.leaflet.CalibrationLeaflet;
 import org.rimebook.export.leaflet.Leaflet;
+import org.rimebook.season.DatedRemark;
 import org.rimebook.season.Season;
+import org.rimebook.season.SheetChange;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
@@ -38,10 +43,12 @@ import picocli.CommandLine.TypeConversionException;
             + " wire needs a new one. With one or two masses the wire is only checked.",
     footerHeading = "%nExamples:%n",
     footer = {
-      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1051.2 --load 2=1330.8 \\",
-      "      --load 4=1560.1 --load 6=1759.3 --load 8=1937.9",
-      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1051.2 --water 2=1330.4 \\",
-      "      --water-temperature 12"
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1050.1 --load 2=1526.4 \\",
+      "      --load 4=1885.5 --load 6=2186.2 --load 8=2450.2",
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1050.1 --water 2=1526.1 \\",
+      "      --water-temperature 12",
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1050.1 --load 2=1526.4 \\",
+      "      --load 4=1885.5 --load 6=2186.2 --valid-from 2025-06-01T12:00 --by ab"
     })
 final class CalibrateCommand implements Callable<Integer> {
 
@@ -85,6 +92,17 @@ final class CalibrateCommand implements Callable<Integer> {
       description = "Which calibration of the sheet to compare with; the last when not given.")
   private Optional<OffsetDateTime> sheetAt;
 
+  @Option(
+      names = "--valid-from",
+      paramLabel = "TIME",
+      converter = WhyCommand.TimeConverter.class,
+      description =
+          "With --by: since when the fitted calibration holds. It is added to the wire in"
+              + " station.json; those before it stay.")
+  private Optional<TemporalAccessor> validFrom;
+
+  @Mixin private StoreOptions store;
+
   @Mixin private LeafletOutput output;
 
   @Spec private CommandSpec spec;
@@ -115,31 +133,86 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
-  private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) {
-    double areaCm2 = sheet.gauge().orificeAreaCm2();
-    List<LoadReading> readings = new ArrayList<>();
-    loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
-    waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
+  private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) throws InputException {
+    List<LoadReading> readings = readings();
     List<LoadReading> weighed = readings.stream().filter(r -> r.massKg() > 0).toList();
     if (weighed.isEmpty()) {
       throw new IllegalArgumentException("give at least one weight with --load or --water");
     }
+    if (weighed.size() <= 2) {
+      return checked(sheet, curve, readings, weighed);
+    }
+    double areaCm2 = sheet.gauge().orificeAreaCm2();
+    WeightFit fit =
+        f0Hz.isPresent()
+            ? WeightFit.of(readings, areaCm2, f0Hz.get(), 0)
+            : WeightFit.of(readings, areaCm2);
+    if (store.writer().isPresent()) {
+      store(sheet, fit, store.writer().get());
+    }
+    return CalibrationLeaflet.of(wire, fit, curve, sheet.name());
+  }
+
+  private List<LoadReading> readings() {
+    List<LoadReading> readings = new ArrayList<>();
+    loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
+    waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
+    return readings;
+  }
+
+  private Leaflet checked(
+      StationSheet sheet,
+      CalibrationCurve curve,
+      List<LoadReading> readings,
+      List<LoadReading> weighed)
+      throws InputException {
     LoadReading empty =
         readings.stream()
             .filter(r -> r.massKg() == 0)
             .findFirst()
             .orElseGet(() -> new LoadReading(0, f0Hz.orElse(curve.f0Hz())));
-    if (weighed.size() <= 2) {
-      return CalibrationLeaflet.of(
-          wire,
-          weighed.stream().map(with -> FieldCheck.of(curve, empty, with, areaCm2)).toList(),
-          sheet.name());
+    List<FieldCheck> checks =
+        weighed.stream()
+            .map(with -> FieldCheck.of(curve, empty, with, sheet.gauge().orificeAreaCm2()))
+            .toList();
+    if (store.writer().isPresent()) {
+      String words = checks.stream().map(FieldCheck::words).collect(Collectors.joining(" "));
+      remark(sheet, "Wire " + wire + " checked: " + words, store.writer().get());
     }
-    WeightFit fit =
-        f0Hz.isPresent()
-            ? WeightFit.of(readings, areaCm2, f0Hz.get(), 0)
-            : WeightFit.of(readings, areaCm2);
-    return CalibrationLeaflet.of(wire, fit, curve, sheet.name());
+    return CalibrationLeaflet.of(wire, checks, sheet.name());
+  }
+
+  private void store(StationSheet sheet, WeightFit fit, DatedRemark.Writer writer)
+      throws InputException {
+    if (validFrom.isEmpty()) {
+      throw new IllegalArgumentException(
+          "say with --valid-from since when the calibration holds, so that it can be stored");
+    }
+    Instant from = Instant.ofEpochMilli(StationInstant.of(validFrom.get(), sheet));
+    Calibration fitted =
+        new Calibration(
+            Optional.of(from), fit.aCmPerHz(), fit.bCmPerHz2(), fit.fit().curve().f0Hz());
+    SheetChange.addCalibration(season, wire, fitted);
+    remark(
+        sheet,
+        "Wire "
+            + wire
+            + " has a new calibration from "
+            + from.atOffset(sheet.utcOffset())
+            + " on: A "
+            + fitted.aCmPerHz()
+            + " cm/Hz, B "
+            + fitted.bCmPerHz2()
+            + " cm/Hz², f0 "
+            + fitted.f0Hz()
+            + " Hz.",
+        writer);
+  }
+
+  private void remark(StationSheet sheet, String note, DatedRemark.Writer writer)
+      throws InputException {
+    DatedRemark.append(season, sheet, Optional.empty(), note, writer);
+    spec.commandLine().getOut().println("stored: " + note);
   }
 
   /**
