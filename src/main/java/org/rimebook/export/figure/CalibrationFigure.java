@@ -21,6 +21,7 @@ public final class CalibrationFigure {
 
   private final SeasonResult result;
   private final Lines lines = new Lines();
+  private int later;
   private double lowHz = Double.POSITIVE_INFINITY;
   private double highHz = Double.NEGATIVE_INFINITY;
 
@@ -61,7 +62,7 @@ public final class CalibrationFigure {
     for (int i = 0; i < all.size(); i++) {
       CalibrationCurve curve = CalibrationCurve.of(all.get(i));
       String name = all.size() == 1 ? wire.name() : wire.name() + " (" + (i + 1) + ")";
-      int line = i == 0 ? index : index + result.season().sheet().wires().size() + i - 1;
+      int line = i == 0 ? index : result.season().sheet().wires().size() + later++;
       Color colour = FigureLook.wire(index);
       line(name, curve, new double[] {0, fullMm}, new Look(colour, FigureLook.line(line, THIN_PT)));
       double[] met = met(index, i);

@@ -47,7 +47,8 @@ final class Lines {
     }
   }
 
-  private static String shortened(String name) {
+  /** A name that leaves room for others. */
+  static String shortened(String name) {
     return name.length() <= MOST_LETTERS ? name : name.substring(0, MOST_LETTERS - 1) + "…";
   }
 
