@@ -58,7 +58,7 @@ final class LowSupplyCheck implements Check {
     Blocks blocks = scene.blocks();
     double[] volts = blocks.channel(Channel.SUPPLY_VOLTAGE);
     int day = (int) (DAY_MS / blocks.lengthMs());
-    if (volts.length < FEWEST_DAYS * day) {
+    if (day == 0 || volts.length < FEWEST_DAYS * day) {
       return List.of();
     }
     double[] limit = limits(volts, day);

@@ -39,7 +39,7 @@ final class StripPlots {
       case ADJUSTED -> fromZero(strip, new CatchLines(data).adjusted(), heightPt);
       case HOURLY -> bars(own(strip, data.totals().hourly()), heightPt);
       case DAILY -> bars(own(strip, data.totals().daily()), heightPt);
-      case NEIGHBOUR -> data.beside().map(days -> neighbour(days, heightPt)).orElseThrow();
+      case NEIGHBOUR -> bars(data.beside().map(this::neighbour).orElseGet(this::nobody), heightPt);
       default ->
           lines(strip, new ReadingLines(data).channel(strip.quantity().orElseThrow()), heightPt);
     };
@@ -94,7 +94,11 @@ final class StripPlots {
     return new Bars(strip.axis(), shown, data.totals().resolution().mm(), lacking(shown));
   }
 
-  private XYPlot neighbour(OtherDays other, double heightPt) {
+  private Bars nobody() {
+    return new Bars(FigureStrip.NEIGHBOUR.axis(), List.of(), 1, List.of(data.span()));
+  }
+
+  private Bars neighbour(OtherDays other) {
     List<TotalRow> shown = shown(other.days());
     List<Interval> lacking = new ArrayList<>(lacking(shown));
     long known = data.span().fromMs();
@@ -104,7 +108,7 @@ final class StripPlots {
     }
     lacking.addAll(between(known, data.span().toMs()));
     String axis = "Daily catch, " + Lines.shortened(Glyphs.visible(other.name())) + " (mm)";
-    return bars(new Bars(axis, shown, other.resolution().mm(), lacking), heightPt);
+    return new Bars(axis, shown, other.resolution().mm(), lacking);
   }
 
   private static List<Interval> between(long fromMs, long toMs) {

@@ -44,8 +44,8 @@ final class AnswerPage {
     flow.paragraph(SignOffLine.of(data));
     flow.table(months());
     flow.small(
-        "Months share the levels at their ends, and days may be doubted that the season doesn't"
-            + " depend on: their uncertainties don't add up to the season's.");
+        "Uncertainties of months don't add up to the season's: months share the levels at their"
+            + " ends.");
     flow.table(qualities());
     figure(flow);
   }
