@@ -16,6 +16,7 @@ import org.rimebook.export.figure.SeasonFigure;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.totals.Resolution;
@@ -85,7 +86,11 @@ record FigureRun(Path season, Path out, List<FigureStrip> strips, Ends ends, Siz
       OutputFolder.write(out, FigureFile.bytes(figure, format.get(), size.dpi));
     } catch (IOException e) {
       err.println(
-          "rimebook: " + out + ": can't be written (" + e.getMessage() + "). Name another file");
+          "rimebook: "
+              + out
+              + ": can't be written ("
+              + FileFault.words(e)
+              + "). Name another file");
       err.flush();
       return ExitCode.NOT_MADE;
     }

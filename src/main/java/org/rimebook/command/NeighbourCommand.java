@@ -18,6 +18,7 @@ import org.rimebook.export.neighbour.DoubleMassFigure;
 import org.rimebook.export.neighbour.Neighbours;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 import org.rimebook.totals.neighbour.Comparison;
@@ -102,7 +103,7 @@ final class NeighbourCommand implements Callable<Integer> {
         OutputFolder.write(out.get(), files);
       } catch (IOException e) {
         return refused(
-            out.get() + ": can't be written to (" + e.getMessage() + "). Name another folder");
+            out.get() + ": can't be written to (" + FileFault.words(e) + "). Name another folder");
       }
     }
     PrintWriter print = spec.commandLine().getOut();

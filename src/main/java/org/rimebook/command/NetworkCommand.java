@@ -12,6 +12,7 @@ import org.rimebook.export.network.NetworkRow;
 import org.rimebook.export.network.NetworkRun;
 import org.rimebook.export.network.SeasonFolder;
 import org.rimebook.export.network.SeasonFolders;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.Problem;
 import org.rimebook.totals.Resolution;
 import picocli.CommandLine.Command;
@@ -87,7 +88,8 @@ final class NetworkCommand implements Callable<Integer> {
     try {
       found = SeasonFolders.below(root, out);
     } catch (IOException e) {
-      return refused(root + ": can't be looked into (" + e.getMessage() + ")", ExitCode.WRONG_USE);
+      return refused(
+          root + ": can't be looked into (" + FileFault.words(e) + ")", ExitCode.WRONG_USE);
     }
     found.problems().forEach(problem -> err.println("rimebook: " + problem));
     if (found.seasons().isEmpty()) {
@@ -122,7 +124,10 @@ final class NetworkCommand implements Callable<Integer> {
       NetworkExport.write(rows, out);
     } catch (IOException e) {
       return refused(
-          out + ": can't be written to (" + e.getMessage() + "). Name another folder with --out",
+          out
+              + ": can't be written to ("
+              + FileFault.words(e)
+              + "). Name another folder with --out",
           ExitCode.NOT_MADE);
     }
     PrintWriter print = spec.commandLine().getOut();

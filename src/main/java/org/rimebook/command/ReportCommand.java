@@ -16,6 +16,7 @@ import org.rimebook.export.report.SeasonReport;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
@@ -104,7 +105,7 @@ final class ReportCommand implements Callable<Integer> {
     } catch (IOException e) {
       return say(
           err,
-          out + ": not written (" + e.getMessage() + "). Name another file",
+          out + ": not written (" + FileFault.words(e) + "). Name another file",
           ExitCode.NOT_MADE);
     }
     spec.commandLine().getOut().println("written " + out);

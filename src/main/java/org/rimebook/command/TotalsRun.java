@@ -20,6 +20,7 @@ import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonDepths;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Progress;
@@ -69,7 +70,7 @@ record TotalsRun(
           "rimebook: "
               + out
               + ": can't be written to ("
-              + e.getMessage()
+              + FileFault.words(e)
               + "). Name another folder with --out; nothing was left half-written");
       err.flush();
       return ExitCode.NOT_MADE;

@@ -13,6 +13,7 @@ import org.rimebook.export.standard.StandardFormat;
 import org.rimebook.export.verify.FileVerdict;
 import org.rimebook.export.verify.Verification;
 import org.rimebook.season.Season;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,9 +74,7 @@ final class VerifyCommand implements Callable<Integer> {
           "rimebook: "
               + against
               + ": can't be read ("
-              + e.getClass().getSimpleName()
-              + ": "
-              + e.getMessage()
+              + FileFault.words(e)
               + "). Check that you may read the tables");
       err.flush();
       return ExitCode.NOT_MADE;

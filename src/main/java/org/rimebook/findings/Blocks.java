@@ -1,13 +1,8 @@
 package org.rimebook.findings;
 
-import java.util.Arrays;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
-import org.rimebook.record.Column;
-import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
 
@@ -19,27 +14,21 @@ import org.rimebook.station.Interval;
  */
 public final class Blocks {
 
-  private static final long TEN_MINUTES_MS = 600_000;
-
   /** Differences fewer than this tell nothing of the noise; own choice. */
   private static final int LEAST_DIFFERENCES = 4;
 
   private final Scene scene;
-  private final long startMs;
-  private final long lengthMs;
-  private final int[] firstRow;
+  private final RecordFacts.Grid grid;
   private final double[][] depthMm;
   private final double[][] noiseMm;
   private final int[][] used;
-  private final Map<String, double[]> channels = new ConcurrentHashMap<>();
   private double[] levelMm = {};
   private int[] segment = {};
 
-  private Blocks(Scene scene, long startMs, long lengthMs, int size) {
+  private Blocks(Scene scene, RecordFacts.Grid grid) {
     this.scene = scene;
-    this.startMs = startMs;
-    this.lengthMs = lengthMs;
-    this.firstRow = new int[size + 1];
+    this.grid = grid;
+    int size = grid.size();
     int wires = scene.depths().wires();
     this.depthMm = new double[wires][size];
     this.noiseMm = new double[wires][size];
@@ -47,31 +36,12 @@ public final class Blocks {
   }
 
   static Blocks of(Scene scene) {
-    SeasonRecord record = scene.record();
-    long longest = record.sampling().stream().mapToLong(run -> run.intervalMs()).max().orElse(0);
-    long tens = Math.max(1, Math.floorDiv(longest + TEN_MINUTES_MS - 1, TEN_MINUTES_MS));
-    long length = tens * TEN_MINUTES_MS;
-    long start = Math.floorDiv(record.stampMs(0) - 1, length) * length;
-    long last = record.stampMs(record.size() - 1);
-    Blocks blocks =
-        new Blocks(scene, start, length, (int) Math.floorDiv(last - 1 - start, length) + 1);
-    blocks.cut(record);
+    Blocks blocks = new Blocks(scene, scene.facts().grid());
     for (int wire = 0; wire < scene.depths().wires(); wire++) {
       blocks.fill(wire);
     }
     blocks.fillLevel();
     return blocks;
-  }
-
-  private void cut(SeasonRecord record) {
-    int row = 0;
-    for (int block = 0; block < size(); block++) {
-      while (row < record.size() && record.stampMs(row) <= startMs + block * lengthMs) {
-        row++;
-      }
-      firstRow[block] = row;
-    }
-    firstRow[size()] = record.size();
   }
 
   private void fill(int wire) {
@@ -81,7 +51,7 @@ public final class Blocks {
     for (int block = 0; block < size(); block++) {
       int count = 0;
       int differences = 0;
-      for (int row = firstRow[block]; row < firstRow[block + 1]; row++) {
+      for (int row = grid.firstRow()[block]; row < grid.firstRow()[block + 1]; row++) {
         if (depths.used(wire, row)) {
           if (count > 0) {
             steps[differences++] = Math.abs(depths.depthMm(wire, row) - values[count - 1]);
@@ -108,7 +78,7 @@ public final class Blocks {
       int count = 0;
       boolean whole = true;
       segment[block] = -1;
-      while (index < level.size() && level.row(index) < firstRow[block + 1]) {
+      while (index < level.size() && level.row(index) < grid.firstRow()[block + 1]) {
         whole &= count == 0 || level.segment(index) == segment[block];
         segment[block] = level.segment(index);
         values[count++] = level.levelMm(index);
@@ -121,14 +91,14 @@ public final class Blocks {
   private int mostRows() {
     int most = 1;
     for (int block = 0; block < size(); block++) {
-      most = Math.max(most, firstRow[block + 1] - firstRow[block]);
+      most = Math.max(most, grid.firstRow()[block + 1] - grid.firstRow()[block]);
     }
     return most;
   }
 
   /** Blocks. */
   public int size() {
-    return firstRow.length - 1;
+    return grid.size();
   }
 
   /** Wires. */
@@ -138,17 +108,18 @@ public final class Blocks {
 
   /** Length of a block [ms]. */
   public long lengthMs() {
-    return lengthMs;
+    return grid.lengthMs();
   }
 
   /** Start of a block [ms since epoch]; that of the block after the last too. */
   public long startMs(int block) {
-    return startMs + block * lengthMs;
+    return grid.startMs() + block * grid.lengthMs();
   }
 
   /** The block whose time holds an instant, or the first or last. */
   public int at(long epochMs) {
-    return (int) Math.max(0, Math.min(size() - 1, Math.floorDiv(epochMs - startMs, lengthMs)));
+    return (int)
+        Math.max(0, Math.min(size() - 1, Math.floorDiv(epochMs - grid.startMs(), grid.lengthMs())));
   }
 
   /** The time of blocks, the last one outside. */
@@ -158,7 +129,7 @@ public final class Blocks {
 
   /** First row of a block; rows go up to that of the next. */
   public int firstRow(int block) {
-    return firstRow[block];
+    return grid.firstRow()[block];
   }
 
   /** Readings of a wire in a block that are used. */
@@ -196,31 +167,6 @@ public final class Blocks {
    * @return no elements when the station doesn't measure it
    */
   public double[] channel(String quantity) {
-    return channels.computeIfAbsent(quantity, this::means).clone();
-  }
-
-  private double[] means(String quantity) {
-    int channel = scene.sheet().channel(quantity).map(scene.sheet().channels()::indexOf).orElse(-1);
-    if (channel < 0) {
-      return new double[0];
-    }
-    Column column = scene.record().channel(channel);
-    double[] means = new double[size()];
-    for (int block = 0; block < means.length; block++) {
-      means[block] =
-          Arrays.stream(values(column, block))
-              .filter(Double::isFinite)
-              .average()
-              .orElse(Double.NaN);
-    }
-    return means;
-  }
-
-  private double[] values(Column column, int block) {
-    double[] values = new double[firstRow[block + 1] - firstRow[block]];
-    for (int i = 0; i < values.length; i++) {
-      values[i] = column.get(firstRow[block] + i);
-    }
-    return values;
+    return scene.facts().channel(quantity);
   }
 }

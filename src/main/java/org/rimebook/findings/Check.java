@@ -17,4 +17,12 @@ public interface Check {
    * @param scene the season as far as it is sorted out
    */
   List<Finding> look(Scene scene);
+
+  /**
+   * Whether nothing else hangs on what it finds: it never proposes more than a remark, and no other
+   * check asks whether it found something.
+   */
+  default boolean aside() {
+    return false;
+  }
 }

@@ -59,11 +59,11 @@ final class Continuity {
 
   /** Share of the days on which a channel changed as little over as long by the time of day. */
   private double chance(double[] values, int before, int after, double step) {
-    if (values.length == 0) {
+    int day = (int) (DAY_MS / blocks.lengthMs());
+    if (values.length == 0 || day == 0) {
       return 1;
     }
     double across = Math.max(step, Math.abs(values[after] - values[before]));
-    int day = (int) (DAY_MS / blocks.lengthMs());
     int days = 0;
     int alike = 1;
     for (int start = before % day; start + after - before < values.length; start += day) {

@@ -33,7 +33,7 @@ final class CounterStep {
 
   /** In depth in the middle of what a wire shows [mm]. */
   static double mm(Scene scene, int wire) {
-    return of(scene.record().frequency(wire)) * mmPerUnit(scene, wire);
+    return scene.facts().counterStep(wire) * mmPerUnit(scene, wire);
   }
 
   /** How much depth a unit of frequency is in the middle of what a wire shows [mm]. */

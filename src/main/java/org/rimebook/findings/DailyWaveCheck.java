@@ -39,6 +39,11 @@ final class DailyWaveCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "Each wire's departure from the mean of all, by hour of the day, in medians over the dry"
         + " days; raised from an amplitude of 0.15 mm (own choice). The wire on the shaded side"

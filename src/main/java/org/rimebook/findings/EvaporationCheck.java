@@ -36,6 +36,11 @@ final class EvaporationCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "Median change of the level over dry days, the same time of day compared and the"
         + " wires' mean temperature effect (Lamb, Persaud and Mouradian 2009) taken off; days above"

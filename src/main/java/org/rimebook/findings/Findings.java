@@ -3,6 +3,7 @@ package org.rimebook.findings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.station.Progress;
 
@@ -37,10 +38,29 @@ public record Findings(List<Finding> open) {
    * @param progress hears of it
    */
   public static Findings in(Scene scene, Progress progress) {
+    return in(scene, check -> true, progress);
+  }
+
+  /**
+   * Looks at a season for what another notebook settles.
+   *
+   * @param notebook the notebook whose entries settle what is found
+   * @param scene the season as its own notebook leaves it
+   * @param progress hears of it
+   */
+  public static Findings settledBy(Notebook notebook, Scene scene, Progress progress) {
+    Settled settled = new Settled(notebook);
+    List<Finding> found =
+        in(scene, check -> !check.aside() || settled.dismisses(check.kind()), progress).open();
+    return new Findings(found.stream().filter(f -> settled.by(f).isPresent()).toList());
+  }
+
+  private static Findings in(Scene scene, Predicate<Check> wanted, Progress progress) {
     List<Finding> all = new ArrayList<>();
     Scene now = scene;
     for (int tier = 0; tier < Checks.TIERS.size(); tier++) {
-      Tier looked = new Tier(Checks.TIERS.get(tier), tier == 0);
+      List<Check> checks = Checks.TIERS.get(tier).stream().filter(wanted).toList();
+      Tier looked = new Tier(checks, tier == 0);
       double share = tier / (double) Checks.TIERS.size();
       now = looked.look(now, () -> progress.step("looking for what is wrong", share));
       all.addAll(looked.open());

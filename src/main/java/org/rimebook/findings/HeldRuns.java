@@ -35,9 +35,9 @@ final class HeldRuns {
    */
   record Held(int fromRow, int toRow, int readings) {}
 
-  HeldRuns(Column frequency) {
+  HeldRuns(Column frequency, double step) {
     this.frequency = frequency;
-    this.step = CounterStep.of(frequency);
+    this.step = step;
     this.startOfRow = new int[frequency.size()];
     cut();
   }

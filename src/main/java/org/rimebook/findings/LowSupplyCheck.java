@@ -58,7 +58,7 @@ final class LowSupplyCheck implements Check {
     Blocks blocks = scene.blocks();
     double[] volts = blocks.channel(Channel.SUPPLY_VOLTAGE);
     int day = (int) (DAY_MS / blocks.lengthMs());
-    if (volts.length < FEWEST_DAYS * day) {
+    if (day == 0 || volts.length < FEWEST_DAYS * day) {
       return List.of();
     }
     double[] limit = limits(volts, day);
@@ -191,12 +191,15 @@ final class LowSupplyCheck implements Check {
     double[] values = new double[range[1] - range[0]];
     int count = 0;
     for (int block = range[0]; block < range[1]; block++) {
+      if (spell.low[block] != low) {
+        continue;
+      }
       double[] wires = new double[blocks.wires()];
       for (int wire = 0; wire < wires.length; wire++) {
         wires[wire] = blocks.noiseMm(wire, block);
       }
       double middle = Disturbance.median(wires);
-      if (spell.low[block] == low && !Double.isNaN(middle)) {
+      if (!Double.isNaN(middle)) {
         values[count++] = middle;
       }
     }

@@ -30,6 +30,11 @@ final class NearCapacityCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "The highest hourly median level of each filling against 90 % of the bucket's capacity;"
         + " at the end of the record the level a week ahead too, at the mean rate since the bucket"

@@ -27,6 +27,11 @@ final class SamplingChangeCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "Runs of 30 readings and 6 h or more on another sampling interval than the run before"
         + " (own choice).";

@@ -23,15 +23,15 @@ import org.rimebook.station.StationSheet;
  */
 public final class Scene {
 
-  private final ConvertedWires converted;
+  private final RecordFacts facts;
   private final Notebook notebook;
   private final WireDepths depths;
   private final LevelSeries level;
   private final List<Finding> found;
   private final Once<Blocks> blocks;
 
-  private Scene(ConvertedWires converted, Notebook notebook, WireDepths depths, LevelSeries level) {
-    this.converted = converted;
+  private Scene(RecordFacts facts, Notebook notebook, WireDepths depths, LevelSeries level) {
+    this.facts = facts;
     this.notebook = notebook;
     this.depths = depths;
     this.level = level;
@@ -40,7 +40,7 @@ public final class Scene {
   }
 
   private Scene(Scene like, List<Finding> found) {
-    this.converted = like.converted;
+    this.facts = like.facts;
     this.notebook = like.notebook;
     this.depths = like.depths;
     this.level = like.level;
@@ -51,21 +51,22 @@ public final class Scene {
   /**
    * A season as its notebook leaves it.
    *
-   * @param converted its readings as depths
+   * @param facts its record
    * @param notebook its notebook
    * @param depths the depths under that notebook
    * @param level the level under that notebook
    */
   public static Scene of(
-      ConvertedWires converted, Notebook notebook, WireDepths depths, LevelSeries level) {
-    return new Scene(converted, notebook, depths, level);
+      RecordFacts facts, Notebook notebook, WireDepths depths, LevelSeries level) {
+    return new Scene(facts, notebook, depths, level);
   }
 
   /** The season as a notebook leaves it, worked out from the readings. */
-  public static Scene of(ConvertedWires converted, Notebook notebook) {
+  public static Scene of(RecordFacts facts, Notebook notebook) {
+    ConvertedWires converted = facts.converted();
     WireDepths depths = WireDepthStage.of(converted, notebook, Progress.NONE);
     LevelSeries level = WireCombiner.combine(converted, depths, notebook, Progress.NONE);
-    return new Scene(converted, notebook, depths, level);
+    return new Scene(facts, notebook, depths, level);
   }
 
   /** This scene with more found, nothing of which is taken as accepted. */
@@ -88,18 +89,23 @@ public final class Scene {
       String id = "finding:" + entries.size();
       entries.add(EntryCopy.with(proposal, new Entry.Header(id, "", "", proposal.header().note())));
     }
-    Scene accepted = of(converted, new Notebook(entries, notebook.notes()));
+    Scene accepted = of(facts, new Notebook(entries, notebook.notes()));
     return new Scene(accepted, having(more).found);
+  }
+
+  /** What is known of the record whatever the notebook says. */
+  RecordFacts facts() {
+    return facts;
   }
 
   /** The readings. */
   public SeasonRecord record() {
-    return converted.record();
+    return facts.converted().record();
   }
 
   /** The station sheet. */
   public StationSheet sheet() {
-    return converted.sheet();
+    return facts.converted().sheet();
   }
 
   /** The notebook, and what was found before as if it were accepted. */

@@ -36,9 +36,19 @@ public final class Settled {
     return entries.stream().filter(entry -> settles(entry, finding)).findFirst();
   }
 
+  /** Whether it dismisses anything of a kind. */
+  boolean dismisses(FindingKind kind) {
+    return entries.stream()
+        .anyMatch(entry -> entry instanceof Entry.Dismissal said && names(said, kind));
+  }
+
+  private static boolean names(Entry.Dismissal dismissal, FindingKind kind) {
+    return dismissal.finding().startsWith(kind.code() + "/");
+  }
+
   private static boolean settles(Entry entry, Finding finding) {
     if (entry instanceof Entry.Dismissal dismissal) {
-      return dismissal.finding().startsWith(finding.kind().code() + "/")
+      return names(dismissal, finding.kind())
           && Named.of(dismissal.finding()).map(named -> named.means(finding)).orElse(false);
     }
     boolean sameKind = entry.kind().equals(finding.proposal().kind());

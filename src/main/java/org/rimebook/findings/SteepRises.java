@@ -77,7 +77,8 @@ final class SteepRises {
     double baseMm = Fillings.medianMm(blocks, from - hour, from);
     double mm = Fillings.medianMm(blocks, from + longest, from + longest + hour) - baseMm;
     int to = from;
-    while (to < from + longest && !(blocks.levelMm(to) >= baseMm + (1 - FOOT) * mm)) {
+    while (to < Math.min(blocks.size(), from + longest)
+        && !(blocks.levelMm(to) >= baseMm + (1 - FOOT) * mm)) {
       to++;
     }
     int still = stillFrom(from, baseMm, segment);

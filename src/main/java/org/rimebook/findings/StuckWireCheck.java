@@ -55,7 +55,7 @@ final class StuckWireCheck implements Check {
     Pace pace = Pace.of(scene.record());
     List<Finding> findings = new ArrayList<>();
     for (int wire = 0; wire < scene.depths().wires(); wire++) {
-      HeldRuns held = new HeldRuns(scene.record().frequency(wire));
+      HeldRuns held = scene.facts().held(wire);
       double ends = held.endsPerReading(WINDOW);
       double stepMm = CounterStep.mm(scene, wire);
       for (HeldRuns.Held run : held.runs()) {

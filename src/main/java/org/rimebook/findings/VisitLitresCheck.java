@@ -38,6 +38,11 @@ final class VisitLitresCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "The litres of a visit's entry over the orifice, antifreeze weighing 0.78 to 1.12 and oil"
         + " 0.75 to 0.95 of water (from memory), against the level after when the bucket was"

@@ -27,6 +27,11 @@ final class WeatherMismatchCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "Rises of at least 2 mm within 90 min, after 4 h without any, in which relative humidity"
         + " stays below 55 % from half an hour before to an hour after (own choice); needs humidity"

@@ -41,6 +41,11 @@ final class WindPumpingCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "Noise from differences of successive readings, hour by hour in medians of three: beyond"
         + " 0.5 mm and three times the season's median on all wires alike for three hours, with"

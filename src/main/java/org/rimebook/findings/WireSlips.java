@@ -109,7 +109,9 @@ final class WireSlips {
             .mapToDouble(b -> behindMm(b) - behindMm(b - 1))
             .filter(Double::isFinite)
             .toArray();
-    return Robust.sdInPlace(changes, changes.length);
+    return changes.length == 0
+        ? Double.POSITIVE_INFINITY // nothing tells what is usual, so nothing is more than that
+        : Robust.sdInPlace(changes, changes.length);
   }
 
   private int back(int block) {

@@ -42,6 +42,11 @@ final class ZeroRunCheck implements Check {
   }
 
   @Override
+  public boolean aside() {
+    return true;
+  }
+
+  @Override
   public String method() {
     return "At least 12 h in which the level rose by no more than 0.3 mm while snow on the ground grew by"
         + " 6 cm or more (own choice); needs snow depth beside the wires.";

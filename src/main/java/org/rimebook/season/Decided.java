@@ -31,10 +31,10 @@ public record Decided(Finding finding, Entry by) {
     if (notebook.inForce().isEmpty()) {
       return List.of();
     }
-    Scene bare = Scene.of(depths.converted(), Notebook.EMPTY);
+    Scene bare = Scene.of(depths.facts(), Notebook.EMPTY);
     Settled settled = new Settled(notebook);
     List<Decided> decided = new ArrayList<>();
-    for (Finding finding : Findings.in(bare, progress).open()) {
+    for (Finding finding : Findings.settledBy(notebook, bare, progress).open()) {
       settled.by(finding).ifPresent(entry -> decided.add(new Decided(finding, entry)));
     }
     return List.copyOf(decided);

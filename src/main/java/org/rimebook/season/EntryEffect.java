@@ -35,7 +35,7 @@ public record EntryEffect(Entry entry, OptionalLong withUnits, OptionalLong with
    */
   public static List<EntryEffect> all(
       SeasonResult result, Resolution resolution, Progress progress) {
-    OptionalLong with = result.totals(resolution).seasonUnits();
+    OptionalLong with = result.seasonUnits(resolution);
     List<Entry> entries =
         result.season().notebook().inForce().stream().filter(EntryEffect::mayChange).toList();
     return entries.parallelStream()
@@ -43,8 +43,7 @@ public record EntryEffect(Entry entry, OptionalLong withUnits, OptionalLong with
             entry -> {
               progress.step("totals without each entry", 0);
               Notebook less = without(result.season().notebook(), entry);
-              return new EntryEffect(
-                  entry, with, result.revised(less).totals(resolution).seasonUnits());
+              return new EntryEffect(entry, with, result.revised(less).seasonUnits(resolution));
             })
         .toList();
   }

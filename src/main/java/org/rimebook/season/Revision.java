@@ -100,7 +100,7 @@ final class Revision {
 
   /** The season as it is now, with its depths. */
   SeasonDepths stage() {
-    return new SeasonDepths(season, before.calibrations(), before.converted(), depths);
+    return new SeasonDepths(season, before.calibrations(), before.facts(), depths);
   }
 
   /** The level as it is now. */

@@ -4,6 +4,7 @@ import org.rimebook.depth.CalibrationCheck;
 import org.rimebook.depth.ConvertedWires;
 import org.rimebook.depth.WireDepthStage;
 import org.rimebook.depth.WireDepths;
+import org.rimebook.findings.RecordFacts;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
 
@@ -12,11 +13,11 @@ import org.rimebook.station.Progress;
  *
  * @param season the season
  * @param calibrations what the check of the calibrations alerts to
- * @param converted the wires' depths before the notebook was heard
+ * @param facts the wires' depths before the notebook was heard, and what else it doesn't change
  * @param depths depth by wire and row, with the screening of each reading
  */
 public record SeasonDepths(
-    Season season, CalibrationCheck calibrations, ConvertedWires converted, WireDepths depths) {
+    Season season, CalibrationCheck calibrations, RecordFacts facts, WireDepths depths) {
 
   /**
    * The depths of a season.
@@ -31,7 +32,12 @@ public record SeasonDepths(
     ConvertedWires converted =
         ConvertedWires.of(season.record(), season.sheet(), progress.part(0, 0.5));
     WireDepths depths = WireDepthStage.of(converted, season.notebook(), progress.part(0.5, 1));
-    return new SeasonDepths(season, calibrations, converted, depths);
+    return new SeasonDepths(season, calibrations, new RecordFacts(converted), depths);
+  }
+
+  /** The wires' depths before the notebook was heard. */
+  public ConvertedWires converted() {
+    return facts.converted();
   }
 
   /**
@@ -43,9 +49,6 @@ public record SeasonDepths(
    */
   public SeasonDepths anew(Season changed, Progress progress) {
     return new SeasonDepths(
-        changed,
-        calibrations,
-        converted,
-        WireDepthStage.of(converted, changed.notebook(), progress));
+        changed, calibrations, facts, WireDepthStage.of(converted(), changed.notebook(), progress));
   }
 }

@@ -3,6 +3,7 @@ package org.rimebook.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.rimebook.accumulation.CatchEstimator;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.accumulation.Estimate;
@@ -91,7 +92,7 @@ public final class SeasonResult {
     LevelSeries level =
         WireCombiner.combine(
             depths.converted(), depths.depths(), season.notebook(), progress.part(0, 0.1));
-    Scene scene = Scene.of(depths.converted(), season.notebook(), depths.depths(), level);
+    Scene scene = Scene.of(depths.facts(), season.notebook(), depths.depths(), level);
     Looking looking = Looking.at(scene, progress);
     List<Ruling> rulings = Rulings.of(season.notebook());
     LevelEvidence evidence =
@@ -240,6 +241,13 @@ public final class SeasonResult {
    */
   public Totals totals(Resolution resolution) {
     return hours().totals(resolution);
+  }
+
+  /** What the season comes to, as {@link Totals#seasonUnits}; of a provisional result, sooner. */
+  OptionalLong seasonUnits(Resolution resolution) {
+    return since
+        .map(base -> base.full.hours().seasonUnits(series(), resolution))
+        .orElseGet(() -> totals(resolution).seasonUnits());
   }
 
   private synchronized Hours hours() {

@@ -6,6 +6,8 @@ import java.util.Set;
 /** What the catch series says of one hour, while it is being put together. */
 final class HourCatch {
 
+  private final int hour;
+
   /** Catch whose hour is known [mm]; for the last hour of an accumulation, all of it. */
   double catchMm;
 
@@ -30,7 +32,15 @@ final class HourCatch {
   final Set<Reason> reasons = EnumSet.noneOf(Reason.class);
 
   HourCatch(int hour) {
+    this.hour = hour;
     this.accumulatedFrom = hour;
     this.accumulatedTo = hour;
+  }
+
+  /** Whether it has a total of its own: its catch is known, and isn't part of a later hour's. */
+  boolean hasTotal() {
+    boolean unknownThroughout =
+        accumulatedFrom == hour && unknownMs >= Clock.HOUR_MS - HourlyCatch.TOLERANCE_MS;
+    return accumulatedTo == hour && !unknownThroughout;
   }
 }

@@ -40,7 +40,9 @@ final class HourlyTotals {
       long before = resolution.units(sumMm);
       sumMm += all.caught(h).catchMm;
       OptionalLong units =
-          hasTotal(h) ? OptionalLong.of(resolution.units(sumMm) - before) : OptionalLong.empty();
+          all.caught(h).hasTotal()
+              ? OptionalLong.of(resolution.units(sumMm) - before)
+              : OptionalLong.empty();
       OptionalDouble adjusted =
           units.isPresent() ? all.adjustment().adjustedMm(h) : OptionalDouble.empty();
       OptionalLong adjustedUnits = OptionalLong.empty();
@@ -54,13 +56,18 @@ final class HourlyTotals {
     return rows;
   }
 
-  private boolean unknownThroughout(int h) {
-    return all.caught(h).accumulatedFrom == h
-        && all.caught(h).unknownMs >= HOUR_MS - HourlyCatch.TOLERANCE_MS;
-  }
-
-  private boolean hasTotal(int h) {
-    return all.caught(h).accumulatedTo == h && !unknownThroughout(h);
+  /** The sum of the rows there would be of such hours; empty when none has a total. */
+  static OptionalLong seasonUnits(HourCatch[] hours, Resolution resolution) {
+    boolean any = false;
+    long all = 0;
+    double sumMm = 0;
+    for (HourCatch hour : hours) {
+      long before = resolution.units(sumMm);
+      sumMm += hour.catchMm;
+      any |= hour.hasTotal();
+      all += hour.hasTotal() ? resolution.units(sumMm) - before : 0;
+    }
+    return any ? OptionalLong.of(all) : OptionalLong.empty();
   }
 
   private TotalRow row(int h, OptionalLong units, OptionalLong adjustedUnits) {
@@ -100,7 +107,7 @@ final class HourlyTotals {
 
   private Quality quality(int h) {
     HourCatch hour = all.caught(h);
-    if (!hasTotal(h)) {
+    if (!hour.hasTotal()) {
       return Quality.MISSING;
     }
     if (hour.unknownMs > HourlyCatch.TOLERANCE_MS) {

@@ -1,6 +1,7 @@
 package org.rimebook.totals;
 
 import java.util.List;
+import java.util.OptionalLong;
 import org.rimebook.accumulation.CatchSeries;
 import org.rimebook.station.Interval;
 import org.rimebook.undercatch.Undercatch;
@@ -88,6 +89,17 @@ public final class Hours {
   public Totals totals(Resolution resolution) {
     List<TotalRow> hourly = new HourlyTotals(this, resolution).rows();
     return new Totals(resolution, hourly, DailyTotals.of(hourly, this, resolution));
+  }
+
+  /**
+   * What the season of the same record and sheet would come to by another catch, as {@link
+   * Totals#seasonUnits} of its totals, without making them.
+   *
+   * @param series the catch
+   * @param resolution resolution of the totals
+   */
+  public OptionalLong seasonUnits(CatchSeries series, Resolution resolution) {
+    return HourlyTotals.seasonUnits(HourlyCatch.of(series, span, intervalMs(evidence)), resolution);
   }
 
   Evidence evidence() {

@@ -196,7 +196,8 @@ final class HandMade {
   Scene scene() {
     StationSheet sheet = sheet();
     return Scene.of(
-        ConvertedWires.of(record(sheet), sheet, Progress.NONE), new Notebook(entries, List.of()));
+        new RecordFacts(ConvertedWires.of(record(sheet), sheet, Progress.NONE)),
+        new Notebook(entries, List.of()));
   }
 
   private SeasonRecord record(StationSheet sheet) {

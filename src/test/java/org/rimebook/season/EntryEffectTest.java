@@ -2,10 +2,13 @@ package org.rimebook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.Notebook;
+import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
 import org.rimebook.totals.Resolution;
 
@@ -35,5 +38,18 @@ class EntryEffectTest {
             .result();
     List<EntryEffect> effects = EntryEffect.all(result, Resolution.TENTH, Progress.NONE);
     assertThat(effects).extracting(e -> e.entry().header().id()).containsExactly("late");
+  }
+
+  @Test
+  void aSeasonWithoutAnEntryComesToWhatItsHoursAddUpTo() throws InputException {
+    SeasonResult result = SeasonResult.of(Season.open(Path.of("sample-sets", "hard-winter")));
+    for (EntryEffect effect : EntryEffect.all(result, Resolution.HUNDREDTH, Progress.NONE)) {
+      List<Entry> others =
+          result.season().notebook().history().stream().filter(e -> e != effect.entry()).toList();
+      SeasonResult without = result.revised(new Notebook(others, List.of()));
+      assertThat(effect.withoutUnits())
+          .as(effect.entry().header().id())
+          .isEqualTo(without.totals(Resolution.HUNDREDTH).seasonUnits());
+    }
   }
 }

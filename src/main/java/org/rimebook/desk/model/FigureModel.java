@@ -9,8 +9,8 @@ import org.rimebook.export.figure.FigureFile;
 import org.rimebook.export.figure.FigureFormat;
 import org.rimebook.export.figure.FigureSpec;
 import org.rimebook.export.figure.FigureStrip;
+import org.rimebook.export.figure.OtherDays;
 import org.rimebook.export.figure.SeasonFigure;
-import org.rimebook.season.SeasonResult;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.totals.Resolution;
@@ -66,7 +66,7 @@ public final class FigureModel {
         .toList();
   }
 
-  /** What shows a strip in a figure; a neighbour's catch has a figure of its own. */
+  /** What shows a strip in a figure. */
   private Optional<FigureStrip> strip(StripSetting.Kind kind) {
     return switch (kind) {
       case FREQUENCY -> Optional.of(FigureStrip.FREQUENCY);
@@ -76,7 +76,7 @@ public final class FigureModel {
       case WIND -> Optional.of(FigureStrip.WIND);
       case HUMIDITY -> Optional.of(FigureStrip.HUMIDITY);
       case SUPPLY -> Optional.of(FigureStrip.SUPPLY);
-      case NEIGHBOUR -> Optional.empty();
+      case NEIGHBOUR -> workspace.neighbour().get().map(shown -> FigureStrip.NEIGHBOUR);
     };
   }
 
@@ -123,18 +123,22 @@ public final class FigureModel {
     Interval span = workspace.view().visible().get();
     FigureSpec spec = new FigureSpec(span, strips(), wish.widthMm(), wish.heightMm());
     Resolution resolution = workspace.resolution().get();
+    Optional<OtherDays> beside = workspace.neighbour().get().map(FigureModel::days);
     work.make(
         "Drawing the figure",
-        (exact, progress) -> write(exact, resolution, spec, wish),
+        (exact, progress) ->
+            write(SeasonFigure.of(exact, exact.totals(resolution), beside, spec), wish),
         saved ->
             workspace
                 .notice()
                 .set(new Notice(Notice.Weight.NOTE, "The figure is saved as " + saved)));
   }
 
-  private static Path write(SeasonResult exact, Resolution resolution, FigureSpec spec, Wish wish)
-      throws InputException {
-    SeasonFigure figure = SeasonFigure.of(exact, exact.totals(resolution), spec);
+  private static OtherDays days(Neighbour neighbour) {
+    return new OtherDays(neighbour.name(), neighbour.days(), Neighbour.RESOLUTION);
+  }
+
+  private static Path write(SeasonFigure figure, Wish wish) throws InputException {
     FigureFormat format = FigureFormat.of(wish.file().toString()).orElseThrow();
     return ReportModel.write(wish.file(), FigureFile.bytes(figure, format, wish.dpi()));
   }

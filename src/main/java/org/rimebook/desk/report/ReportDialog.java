@@ -74,6 +74,12 @@ final class ReportDialog extends DeskDialog {
     return Look.px(PAGE_WIDTH);
   }
 
+  /** As wide as a page is drawn: no wider than there is room for, so that lines aren't cut off. */
+  private int roomForPage() {
+    int room = scroll.getViewport().getWidth();
+    return room > 0 ? Math.min(pageWidth(), room) : pageWidth();
+  }
+
   private JPanel foot() {
     JPanel foot = new JPanel(new MigLayout("insets 8 16 12 16, gap 8", "[][][][grow, fill][][][]"));
     back.setMnemonic('P');
@@ -159,10 +165,11 @@ final class ReportDialog extends DeskDialog {
   private void draw() {
     byte[] pdf = model.made().get().orElseThrow().pdf();
     int wanted = page;
+    int width = roomForPage();
     tasks.run(
         Lane.PAGE,
         "Drawing a page",
-        progress -> ReportPages.draw(pdf, wanted, pageWidth()),
+        progress -> ReportPages.draw(pdf, wanted, width),
         drawn -> {
           pages = drawn.pages();
           view.show(drawn.image());

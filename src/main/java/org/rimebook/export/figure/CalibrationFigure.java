@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.rimebook.depth.CalibrationCurve;
+import org.rimebook.record.SeasonRecord;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.StationSheet;
@@ -20,6 +21,7 @@ public final class CalibrationFigure {
 
   private final SeasonResult result;
   private final Lines lines = new Lines();
+  private int later;
   private double lowHz = Double.POSITIVE_INFINITY;
   private double highHz = Double.NEGATIVE_INFINITY;
 
@@ -60,10 +62,10 @@ public final class CalibrationFigure {
     for (int i = 0; i < all.size(); i++) {
       CalibrationCurve curve = CalibrationCurve.of(all.get(i));
       String name = all.size() == 1 ? wire.name() : wire.name() + " (" + (i + 1) + ")";
-      int line = i == 0 ? index : index + result.season().sheet().wires().size() + i - 1;
+      int line = i == 0 ? index : result.season().sheet().wires().size() + later++;
       Color colour = FigureLook.wire(index);
       line(name, curve, new double[] {0, fullMm}, new Look(colour, FigureLook.line(line, THIN_PT)));
-      double[] met = met(index, all.get(i));
+      double[] met = met(index, i);
       if (met[1] > met[0]) {
         line("", curve, met, new Look(colour, FigureLook.line(0, HEAVY_PT)));
       }
@@ -87,16 +89,23 @@ public final class CalibrationFigure {
   }
 
   /** The depths the season met under a calibration [mm]. */
-  private double[] met(int wire, Calibration calibration) {
+  private double[] met(int wire, int calibration) {
     double[] range = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    Wire of = result.season().sheet().wires().get(wire);
-    for (int row = 0; row < result.season().record().size(); row++) {
-      if (result.depths().used(wire, row)
-          && of.calibrationAt(result.season().record().stampMs(row)).equals(calibration)) {
+    List<Calibration> all = result.season().sheet().wires().get(wire).calibrations();
+    SeasonRecord record = result.season().record();
+    int from = calibration == 0 ? 0 : firstRow(record, all.get(calibration));
+    int end =
+        calibration + 1 == all.size() ? record.size() : firstRow(record, all.get(calibration + 1));
+    for (int row = from; row < end; row++) {
+      if (result.depths().used(wire, row)) {
         range[0] = Math.min(range[0], result.depths().depthMm(wire, row));
         range[1] = Math.max(range[1], result.depths().depthMm(wire, row));
       }
     }
     return range;
+  }
+
+  private static int firstRow(SeasonRecord record, Calibration calibration) {
+    return calibration.from().map(from -> record.firstRowAtOrAfter(from.toEpochMilli())).orElse(0);
   }
 }

@@ -1,5 +1,6 @@
 package org.rimebook.export.figure;
 
+import java.util.Optional;
 import org.rimebook.record.SamplingRun;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.season.SeasonResult;
@@ -14,8 +15,10 @@ import org.rimebook.totals.Totals;
  * @param totals its totals
  * @param span what is drawn of it
  * @param widthPt width of the figure [pt]
+ * @param beside another station's days; empty when none are drawn
  */
-record FigureData(SeasonResult result, Totals totals, Interval span, double widthPt) {
+record FigureData(
+    SeasonResult result, Totals totals, Interval span, double widthPt, Optional<OtherDays> beside) {
 
   private static final long GAP_MS = 90 * 60_000L;
   private static final double COLUMNS_PER_PT = 2;

@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
 
@@ -115,5 +116,6 @@ public final class FigureLook {
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
     plot.setInsets(RectangleInsets.ZERO_INSETS);
     plot.setRangeZeroBaselineVisible(false);
+    plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
   }
 }

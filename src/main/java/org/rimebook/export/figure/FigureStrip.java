@@ -19,6 +19,8 @@ public enum FigureStrip {
   HOURLY("hourly", "Hourly catch (mm)", 2),
   /** Daily totals. */
   DAILY("daily", "Daily catch (mm)", 2),
+  /** Daily totals of another station. */
+  NEIGHBOUR("neighbour", "Neighbour's daily catch (mm)", 2),
   /** Air temperature. */
   TEMPERATURE("temperature", "Air temperature (°C)", 1.3),
   /** Wind speed. */
@@ -68,11 +70,16 @@ public enum FigureStrip {
         });
   }
 
-  /** The strips a word asks for; none when no strip is called so. */
+  /** The strips of a season by itself that a word asks for; none when no strip is called so. */
   public static List<FigureStrip> named(String word) {
     return word.equals(WEATHER)
         ? weather()
-        : Stream.of(values()).filter(strip -> strip.code.equals(word)).toList();
+        : own().filter(strip -> strip.code.equals(word)).toList();
+  }
+
+  /** The strips of a season by itself. */
+  private static Stream<FigureStrip> own() {
+    return Stream.of(values()).filter(strip -> strip != NEIGHBOUR);
   }
 
   /** The strips of the weather. */
@@ -82,6 +89,6 @@ public enum FigureStrip {
 
   /** Every word a strip is asked for by. */
   public static List<String> words() {
-    return Stream.concat(Stream.of(values()).map(FigureStrip::code), Stream.of(WEATHER)).toList();
+    return Stream.concat(own().map(FigureStrip::code), Stream.of(WEATHER)).toList();
   }
 }

@@ -20,7 +20,7 @@ final class KeyedPlot extends XYPlot {
   private static final long serialVersionUID = 1;
 
   /** Height of the band [pt]. */
-  static final double BAND_PT = 13;
+  static final double BAND_PT = 15;
 
   private final transient List<KeyItem> key;
   private final String words;

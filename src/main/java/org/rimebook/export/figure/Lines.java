@@ -59,7 +59,8 @@ final class Lines {
     key.add(KeyItem.dot(name));
   }
 
-  private static String shortened(String name) {
+  /** A name that leaves room for others. */
+  static String shortened(String name) {
     return name.length() <= MOST_LETTERS ? name : name.substring(0, MOST_LETTERS - 1) + "…";
   }
 

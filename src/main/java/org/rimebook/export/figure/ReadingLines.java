@@ -62,12 +62,13 @@ final class ReadingLines {
   private Curve level() {
     LevelSeries level = data.result().level();
     Curve curve = data.curve();
+    long joinedMs = data.joinedMs();
     long before = Long.MIN_VALUE;
     int segment = -1;
     int end = level.indexAtOrAfter(data.endRow());
     for (int i = level.indexAtOrAfter(data.firstRow()); i < end; i++) {
       long at = data.record().stampMs(level.row(i));
-      if (at - before > data.joinedMs() || level.segment(i) != segment) {
+      if (at - before > joinedMs || level.segment(i) != segment) {
         curve.interrupt();
       }
       curve.add(at, level.levelMm(i));

@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -43,7 +44,20 @@ public final class SeasonFigure {
    * @param spec what is drawn, and how large
    */
   public static SeasonFigure of(SeasonResult result, Totals totals, FigureSpec spec) {
-    FigureData data = new FigureData(result, totals, spec.span(), spec.widthPt());
+    return of(result, totals, Optional.empty(), spec);
+  }
+
+  /**
+   * Strips of a season, and perhaps one of another station, on one time axis.
+   *
+   * @param result the season
+   * @param totals its totals
+   * @param beside what {@link FigureStrip#NEIGHBOUR} shows
+   * @param spec what is drawn, and how large
+   */
+  public static SeasonFigure of(
+      SeasonResult result, Totals totals, Optional<OtherDays> beside, FigureSpec spec) {
+    FigureData data = new FigureData(result, totals, spec.span(), spec.widthPt(), beside);
     TimeAxis time = new TimeAxis(spec.span(), data.sheet().utcOffset(), spec.widthPt() - 50);
     CombinedDomainXYPlot all = new CombinedDomainXYPlot(time);
     all.setGap(GAP_PT);
@@ -56,7 +70,10 @@ public final class SeasonFigure {
       all.add(plots.plot(strip, heightPt), (int) Math.round(100 * strip.weight()));
     }
     return new SeasonFigure(
-        all, spec.widthPt(), spec.heightPt(), result.season().digests() + " " + spec);
+        all,
+        spec.widthPt(),
+        spec.heightPt(),
+        result.season().digests() + " " + spec + beside.map(OtherDays::toString).orElse(""));
   }
 
   /** A figure without data. */

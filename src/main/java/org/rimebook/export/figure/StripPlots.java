@@ -17,7 +17,7 @@ import org.rimebook.totals.TotalRow;
 /** Makes the plot of each strip. */
 final class StripPlots {
 
-  private static final String UNTIMED = "timing not known";
+  private static final String UNTIMED = "time or amount not known";
 
   private final FigureData data;
 
@@ -37,8 +37,9 @@ final class StripPlots {
       case DEPTH -> lines(strip, new ReadingLines(data).depths(), heightPt);
       case CATCH -> untimed(strip, new CatchLines(data).accumulated(), heightPt);
       case ADJUSTED -> fromZero(strip, new CatchLines(data).adjusted(), heightPt);
-      case HOURLY -> bars(strip, data.totals().hourly(), heightPt);
-      case DAILY -> bars(strip, data.totals().daily(), heightPt);
+      case HOURLY -> bars(own(strip, data.totals().hourly()), heightPt);
+      case DAILY -> bars(own(strip, data.totals().daily()), heightPt);
+      case NEIGHBOUR -> bars(data.beside().map(this::neighbour).orElseGet(this::nobody), heightPt);
       default ->
           lines(strip, new ReadingLines(data).channel(strip.quantity().orElseThrow()), heightPt);
     };
@@ -74,17 +75,55 @@ final class StripPlots {
     }
   }
 
-  private XYPlot bars(FigureStrip strip, List<TotalRow> rows, double heightPt) {
-    List<TotalRow> shown =
-        rows.stream().filter(row -> row.interval().overlaps(data.span())).toList();
+  /**
+   * What bars show.
+   *
+   * @param axis quantity and unit
+   * @param rows totals that share time with the figure
+   * @param mm what a whole unit of them is [mm]
+   * @param lacking where there is no total
+   */
+  private record Bars(String axis, List<TotalRow> rows, double mm, List<Interval> lacking) {}
+
+  private List<TotalRow> shown(List<TotalRow> rows) {
+    return rows.stream().filter(row -> row.interval().overlaps(data.span())).toList();
+  }
+
+  private Bars own(FigureStrip strip, List<TotalRow> rows) {
+    List<TotalRow> shown = shown(rows);
+    return new Bars(strip.axis(), shown, data.totals().resolution().mm(), lacking(shown));
+  }
+
+  private Bars nobody() {
+    return new Bars(FigureStrip.NEIGHBOUR.axis(), List.of(), 1, List.of(data.span()));
+  }
+
+  private Bars neighbour(OtherDays other) {
+    List<TotalRow> shown = shown(other.days());
+    List<Interval> lacking = new ArrayList<>(lacking(shown));
+    long known = data.span().fromMs();
+    for (TotalRow row : shown) {
+      lacking.addAll(between(known, row.interval().fromMs()));
+      known = row.interval().toMs();
+    }
+    lacking.addAll(between(known, data.span().toMs()));
+    String axis = "Daily catch, " + Lines.shortened(Glyphs.visible(other.name())) + " (mm)";
+    return new Bars(axis, shown, other.resolution().mm(), lacking);
+  }
+
+  private static List<Interval> between(long fromMs, long toMs) {
+    return toMs > fromMs ? List.of(new Interval(fromMs, toMs)) : List.of();
+  }
+
+  private static XYPlot bars(Bars of, double heightPt) {
     List<TotalRow> fallen =
-        shown.stream()
+        of.rows.stream()
             .filter(row -> row.catchUnits().orElse(0) > 0 && row.accumulatedSinceMs().isEmpty())
             .toList();
-    double mm = data.totals().resolution().mm();
     DefaultIntervalXYDataset bars = new DefaultIntervalXYDataset();
-    bars.addSeries(0, bars(fallen, mm));
-    double most = fallen.stream().mapToLong(row -> row.catchUnits().orElse(0)).max().orElse(1) * mm;
+    bars.addSeries(0, bars(fallen, of.mm));
+    double most =
+        fallen.stream().mapToLong(row -> row.catchUnits().orElse(0)).max().orElse(1) * of.mm;
     XYBarRenderer renderer = new XYBarRenderer();
     renderer.setBarPainter(new StandardXYBarPainter());
     renderer.setShadowVisible(false);
@@ -93,10 +132,9 @@ final class StripPlots {
     renderer.setSeriesOutlinePaint(0, FigureLook.BAR);
     renderer.setSeriesOutlineStroke(0, new BasicStroke(0.2f));
     renderer.setDefaultSeriesVisibleInLegend(false);
-    NumberAxis axis = FigureLook.valueAxis(strip.axis(), 0, most, heightPt);
-    List<Interval> untimed = lacking(shown);
-    XYPlot plot = new KeyedPlot(bars, axis, renderer, key(untimed));
-    shade(plot, untimed);
+    NumberAxis axis = FigureLook.valueAxis(of.axis, 0, most, heightPt);
+    XYPlot plot = new KeyedPlot(bars, axis, renderer, key(of.lacking));
+    shade(plot, of.lacking);
     return plot;
   }
 

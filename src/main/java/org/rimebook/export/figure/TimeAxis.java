@@ -85,7 +85,9 @@ final class TimeAxis extends NumberAxis {
       // Ticks of several days start anew each month, and leave its end to the next.
       OffsetDateTime end = hours > 24 ? next.minusHours(hours / 2) : next;
       while (at.isBefore(end)) {
-        mark(span, at, at.getHour() == 0 ? dayName(at) : text("%02d:00", at.getHour()));
+        if (inside(span, at)) {
+          mark(span, at, at.getHour() == 0 ? dayName(at) : text("%02d:00", at.getHour()));
+        }
         at = at.plusHours(hours);
       }
       day = next;
@@ -99,18 +101,23 @@ final class TimeAxis extends NumberAxis {
   private void byMonths(Interval span, int months) {
     OffsetDateTime at = time(span.fromMs()).truncatedTo(ChronoUnit.DAYS).withDayOfYear(1);
     while (at.toInstant().toEpochMilli() <= span.toMs()) {
-      mark(span, at, NAMES[at.getMonthValue() - 1] + " " + at.getYear());
+      if (inside(span, at)) {
+        mark(span, at, NAMES[at.getMonthValue() - 1] + " " + at.getYear());
+      }
       at = at.plusMonths(months);
     }
   }
 
   private void mark(Interval span, OffsetDateTime at, String words) {
     long ms = at.toInstant().toEpochMilli();
-    if (ms >= span.fromMs() && ms <= span.toMs()) {
-      boolean atAnEnd = Math.min(ms - span.fromMs(), span.toMs() - ms) < endMs;
-      String label = atAnEnd ? "" : words;
-      marks.add(new NumberTick(ms, label, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
-    }
+    boolean atAnEnd = Math.min(ms - span.fromMs(), span.toMs() - ms) < endMs;
+    String label = atAnEnd ? "" : words;
+    marks.add(new NumberTick(ms, label, TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0));
+  }
+
+  private static boolean inside(Interval span, OffsetDateTime at) {
+    long ms = at.toInstant().toEpochMilli();
+    return ms >= span.fromMs() && ms <= span.toMs();
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import org.rimebook.totals.Resolution;
 import org.rimebook.totals.neighbour.Comparison;
@@ -36,7 +37,7 @@ public record Neighbours(List<String> names, List<List<DayCatch>> days) {
       try {
         days.add(DailyTable.read(table));
       } catch (IOException e) {
-        throw new IOException(table + ": can't be read (" + e.getClass().getSimpleName() + ")", e);
+        throw new IOException(table + ": can't be read (" + FileFault.words(e) + ")", e);
       }
     }
     return new Neighbours(tables.stream().map(Path::toString).toList(), days);

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.rimebook.export.SeasonExport;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 import org.rimebook.station.Progress;
@@ -111,11 +112,7 @@ public final class NetworkRun {
       return input.problems().stream().map(Problem::toString).collect(Collectors.joining("; "));
     }
     if (fault instanceof IOException unwritten) {
-      return "its tables can't be written ("
-          + unwritten.getClass().getSimpleName()
-          + ": "
-          + unwritten.getMessage()
-          + ")";
+      return "its tables can't be written (" + FileFault.words(unwritten) + ")";
     }
     if (fault instanceof OutOfMemoryError) {
       return "its record needs more memory than there is; give Java more with -Xmx";

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import org.rimebook.season.Season;
+import org.rimebook.station.FileFault;
 import org.rimebook.station.Problem;
 
 /**
@@ -87,7 +88,7 @@ public record SeasonFolders(List<SeasonFolder> seasons, List<Problem> problems) 
       problems.add(
           Problem.inFile(
               file.toString(),
-              "can't be looked into (" + e.getClass().getSimpleName() + ")",
+              "can't be looked into (" + FileFault.words(e) + ")",
               "Check that you may read it and that no link leads back to itself"));
       return FileVisitResult.CONTINUE;
     }

@@ -43,14 +43,23 @@ final class AnswerPage {
     flow.paragraph(adjusted());
     flow.paragraph(SignOffLine.of(data));
     flow.table(months());
+    flow.small(
+        "Uncertainties of months don't add up to the season's: months share the levels at their"
+            + " ends.");
     flow.table(qualities());
     figure(flow);
   }
 
   private String answer() {
     return data.totals().seasonUnits().isPresent()
-        ? words.mm(data.totals().seasonUnits()) + " mm  ± " + words.mm(uncertaintyMm(), 1) + " mm"
+        ? words.mm(data.totals().seasonUnits()) + " mm  ± " + rounded(uncertaintyMm()) + " mm"
         : "No hour has a total";
+  }
+
+  /** To a tenth, and finer where that would read as none. */
+  private String rounded(OptionalDouble uncertaintyMm) {
+    String tenths = words.mm(uncertaintyMm, 1);
+    return tenths.equals("0.0") ? words.mm(uncertaintyMm, 2) : tenths;
   }
 
   private OptionalDouble uncertaintyMm() {
@@ -85,13 +94,13 @@ final class AnswerPage {
             .figures("Uncertainty mm")
             .figures("Complete %")
             .words("Quality")
-            .words("Days without a total of their own");
+            .words("Days not in it");
     for (MonthTotal month : MonthlyTotals.of(data.totals(), data.sheet(), data.result().series())) {
       TotalRow row = month.row();
       table.row(
           words.month(row.interval().fromMs()),
           words.mm(row.catchUnits()),
-          words.mm(row.uncertaintyMm(), 1),
+          words.mm(row.uncertaintyMm(), 2),
           ReportWords.number(100 * row.completeness(), 1),
           row.quality().code(),
           lacking(month));
@@ -102,7 +111,7 @@ final class AnswerPage {
         .sum(
             "Season",
             words.mm(data.totals().seasonUnits()),
-            words.mm(uncertaintyMm(), 1),
+            words.mm(uncertaintyMm(), 2),
             ReportWords.number(100 * complete, 1),
             "",
             "")

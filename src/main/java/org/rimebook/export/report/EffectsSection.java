@@ -22,6 +22,11 @@ final class EffectsSection implements ReportSection {
   }
 
   @Override
+  public double roomPt() {
+    return 190;
+  }
+
+  @Override
   public void write(Flow flow) {
     if (data.effects().isEmpty()) {
       flow.paragraph("No entry changes a total.");

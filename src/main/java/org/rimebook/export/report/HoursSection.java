@@ -97,7 +97,9 @@ final class HoursSection implements ReportSection {
     if (row.catchUnits().isEmpty()) {
       return ReportWords.NONE;
     }
-    String figure = row.catchUnits().getAsLong() == 0 ? "·" : data.words().mm(row.catchUnits());
-    return figure + mark(row.quality()) + (row.accumulatedSinceMs().isPresent() ? "<" : "");
+    // A dot before a letter would look like a letter struck out.
+    String marks = mark(row.quality()) + (row.accumulatedSinceMs().isPresent() ? "<" : "");
+    boolean dot = row.catchUnits().getAsLong() == 0 && marks.isEmpty();
+    return dot ? "·" : data.words().mm(row.catchUnits()) + marks;
   }
 }

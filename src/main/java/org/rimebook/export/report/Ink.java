@@ -3,7 +3,9 @@ package org.rimebook.export.report;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -14,6 +16,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.rimebook.export.figure.Glyphs;
 import org.rimebook.export.figure.PdfType;
 import org.rimebook.export.figure.SeasonFigure;
+import org.rimebook.export.figure.Typeface;
 
 /** Writes onto one page at a time; measures and breaks text. Everything goes to memory. */
 final class Ink {
@@ -22,7 +25,10 @@ final class Ink {
 
   private final PDDocument document;
   private final PdfType type;
+  private final Map<Letter, Float> widths = new HashMap<>();
   private PDPageContentStream content;
+
+  private record Letter(Typeface face, char letter) {}
 
   Ink(PDDocument document) {
     this.document = document;
@@ -131,8 +137,16 @@ final class Ink {
 
   /** Width of a text the type can show [pt]. */
   double width(Style style, String words) {
+    float width = 0;
+    for (int i = 0; i < words.length(); i++) {
+      width += widths.computeIfAbsent(new Letter(style.face(), words.charAt(i)), this::measured);
+    }
+    return width / UNITS * style.sizePt();
+  }
+
+  private float measured(Letter letter) {
     try {
-      return type.font(style.face()).getStringWidth(words) / UNITS * style.sizePt();
+      return type.font(letter.face).getStringWidth(String.valueOf(letter.letter));
     } catch (IOException e) {
       throw impossible(e);
     }

@@ -2,6 +2,7 @@ package org.rimebook.export.report;
 
 import static org.rimebook.station.Words.text;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -109,12 +110,17 @@ final class StationSection implements ReportSection {
                 .from()
                 .map(from -> data.words().time(from.toEpochMilli()))
                 .orElse("the start"),
-            Double.toString(calibration.aCmPerHz()),
-            Double.toString(calibration.bCmPerHz2()),
-            Double.toString(calibration.f0Hz()),
+            plain(calibration.aCmPerHz()),
+            plain(calibration.bCmPerHz2()),
+            plain(calibration.f0Hz()),
             Double.isFinite(ratio) ? text("%.3f", ratio) : ReportWords.NONE);
       }
     }
     return table.done();
+  }
+
+  /** All its figures, without a power of ten. */
+  private static String plain(double value) {
+    return BigDecimal.valueOf(value).toPlainString().replace('-', '−');
   }
 }

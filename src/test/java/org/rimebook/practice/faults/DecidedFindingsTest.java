@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.rimebook.depth.ConvertedWires;
 import org.rimebook.findings.Finding;
 import org.rimebook.findings.Findings;
+import org.rimebook.findings.RecordFacts;
 import org.rimebook.findings.Scene;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.EntryCopy;
@@ -31,7 +32,7 @@ class DecidedFindingsTest {
 
   private static List<Finding> open(ConvertedWires winter, List<Entry> entries) {
     Notebook notebook = new Notebook(entries, List.of());
-    return Findings.in(Scene.of(winter, notebook), Progress.NONE).open();
+    return Findings.in(Scene.of(new RecordFacts(winter), notebook), Progress.NONE).open();
   }
 
   private static Entry.Header header(int number) {
