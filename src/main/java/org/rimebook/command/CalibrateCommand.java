@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.export.leaflet.CalibrationLeaflet;
@@ -14,9 +15,8 @@ import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
-import org.rimebook.upkeep.FieldCheck;
 import org.rimebook.upkeep.LoadReading;
-import org.rimebook.upkeep.WeightFit;
+import org.rimebook.upkeep.Weighing;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -120,26 +120,13 @@ final class CalibrateCommand implements Callable<Integer> {
     List<LoadReading> readings = new ArrayList<>();
     loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
     waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
-    List<LoadReading> weighed = readings.stream().filter(r -> r.massKg() > 0).toList();
-    if (weighed.isEmpty()) {
+    if (readings.stream().noneMatch(reading -> reading.massKg() > 0)) {
       throw new IllegalArgumentException("give at least one weight with --load or --water");
     }
-    LoadReading empty =
-        readings.stream()
-            .filter(r -> r.massKg() == 0)
-            .findFirst()
-            .orElseGet(() -> new LoadReading(0, f0Hz.orElse(curve.f0Hz())));
-    if (weighed.size() <= 2) {
-      return CalibrationLeaflet.of(
-          wire,
-          weighed.stream().map(with -> FieldCheck.of(curve, empty, with, areaCm2)).toList(),
-          sheet.name());
-    }
-    WeightFit fit =
-        f0Hz.isPresent()
-            ? WeightFit.of(readings, areaCm2, f0Hz.get(), 0)
-            : WeightFit.of(readings, areaCm2);
-    return CalibrationLeaflet.of(wire, fit, curve, sheet.name());
+    Weighing weighing =
+        new Weighing(
+            readings, f0Hz.map(OptionalDouble::of).orElseGet(OptionalDouble::empty), areaCm2);
+    return CalibrationLeaflet.of(wire, weighing, curve, sheet.name());
   }
 
   /**

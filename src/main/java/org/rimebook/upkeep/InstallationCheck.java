@@ -138,6 +138,11 @@ public record InstallationCheck(
         : new Point(what, Outcome.LOOK, words + ": " + remedy + ".");
   }
 
+  /** The outcome in a few words. */
+  public String words() {
+    return good() ? "everything that readings tell is good" : "look again at some";
+  }
+
   /** Whether nothing has to be looked at again. */
   public boolean good() {
     return points.stream().allMatch(point -> point.outcome() == Outcome.GOOD);

@@ -23,7 +23,7 @@ public final class LeafletText {
       } else if (part instanceof Leaflet.Words words) {
         lines.add("  " + words.words());
       } else if (part instanceof Leaflet.Step step) {
-        lines.add("  - " + step.words());
+        lines.add((step.done() ? "  x " : "  - ") + step.words());
       } else if (part instanceof Leaflet.Caution caution) {
         lines.add("  Caution: " + caution.words());
       } else if (part instanceof Leaflet.Grid grid) {

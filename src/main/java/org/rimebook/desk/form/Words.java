@@ -1,4 +1,4 @@
-package org.rimebook.desk.start;
+package org.rimebook.desk.form;
 
 import java.awt.Color;
 import java.awt.Font;
@@ -7,12 +7,12 @@ import javax.swing.JLabel;
 import javax.swing.JTextArea;
 
 /** Labels whose colour and type follow the theme. */
-final class Words {
+public final class Words {
 
   private Words() {}
 
   /** A label; its colour and font are asked for anew when the theme changes. */
-  static JLabel label(String text, Supplier<Font> font, Supplier<Color> colour) {
+  public static JLabel label(String text, Supplier<Font> font, Supplier<Color> colour) {
     return new JLabel(text) {
       @Override
       public void updateUI() {
@@ -24,7 +24,7 @@ final class Words {
   }
 
   /** Text over several lines that can be selected and copied. */
-  static JTextArea text(String text, Supplier<Font> font, Supplier<Color> colour) {
+  public static JTextArea text(String text, Supplier<Font> font, Supplier<Color> colour) {
     JTextArea area =
         new JTextArea(text) {
           @Override
