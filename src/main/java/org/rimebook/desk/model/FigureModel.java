@@ -136,7 +136,7 @@ public final class FigureModel {
       throws InputException {
     SeasonFigure figure = SeasonFigure.of(exact, exact.totals(resolution), spec);
     FigureFormat format = FigureFormat.of(wish.file().toString()).orElseThrow();
-    return ReportModel.write(wish.file(), FigureFile.bytes(figure, format, wish.dpi()));
+    return PaperFile.write(wish.file(), FigureFile.bytes(figure, format, wish.dpi()));
   }
 
   /** Gives it up. */

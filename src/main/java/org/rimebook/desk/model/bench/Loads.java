@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.rimebook.desk.model.Numbers;
 import org.rimebook.upkeep.LoadReading;
 
@@ -88,7 +89,7 @@ public final class Loads {
             .filter(line -> !line.isBlank())
             .map(Loads::cells)
             .limit(MOST_ROWS)
-            .collect(java.util.stream.Collectors.toCollection(ArrayList::new));
+            .collect(Collectors.toCollection(ArrayList::new));
     if (cells.size() > 1 && Arrays.stream(cells.get(0)).noneMatch(Loads::isNumber)) {
       cells.remove(0);
     }
@@ -111,11 +112,11 @@ public final class Loads {
       apart = "\\s*\t\\s*";
     } else if (text.contains(";")) {
       apart = "\\s*;\\s*";
-    } else if (!text.matches(".*\\s.*") || text.contains(", ")) {
+    } else if (text.contains(".") && text.contains(",")) {
       apart = "\\s*,\\s*";
     }
-    String[] parts = text.split(apart, 2);
-    return new String[] {parts[0].strip(), parts.length > 1 ? parts[1].strip() : ""};
+    String[] parts = text.split(apart);
+    return new String[] {parts[0], parts.length > 1 ? parts[1] : ""};
   }
 
   private static boolean isNumber(String text) {
