@@ -29,6 +29,7 @@ public final class CatchEstimator {
   private static final long JOINED_MS = 3_600_000;
 
   private final SeasonRecord record;
+  private final double statedPerDegC;
   private final List<Ruling> rulings;
   private final LevelNodes nodes;
   private final Covariates covariates;
@@ -37,6 +38,7 @@ public final class CatchEstimator {
 
   private CatchEstimator(LevelEvidence evidence, Progress progress) {
     this.record = evidence.record();
+    this.statedPerDegC = evidence.sheet().statedPerDegC();
     this.rulings = evidence.rulings();
     this.progress = progress;
     progress.step("looking at the level", 0);
@@ -48,6 +50,7 @@ public final class CatchEstimator {
   /** Makes pieces of nodes whose catch is known. */
   private CatchEstimator(LevelEvidence evidence, LevelNodes nodes, long startMs) {
     this.record = evidence.record();
+    this.statedPerDegC = evidence.sheet().statedPerDegC();
     this.rulings = evidence.rulings();
     this.progress = Progress.NONE;
     this.nodes = nodes;
@@ -162,7 +165,7 @@ public final class CatchEstimator {
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
               verdict.varianceFactor(),
-              Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare())));
+              Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare(statedPerDegC))));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
       return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
     }

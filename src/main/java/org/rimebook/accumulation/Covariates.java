@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import org.rimebook.depth.AirTemperature;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.Robust;
 import org.rimebook.depth.WireDepths;
@@ -29,16 +30,12 @@ final class Covariates {
   /** Departures beyond this many times their usual size are a fault, not the sun. */
   private static final double USUAL = 5;
 
-  /** Air is never colder or warmer near the ground [°C]; a sensor that says so is at fault. */
-  private static final Range AIR = new Range(-90, 60);
+  private static final Range AIR = new Range(AirTemperature.LEAST_DEG_C, AirTemperature.MOST_DEG_C);
 
   /**
-   * Temperature at which a depth is right by its certificate [°C]. A sheet doesn't tell it:
-   * anything from a cold workshop to a laboratory, from 0 to 20 °C, whose middle is taken.
+   * Standard uncertainty of the temperature depths are right at, rectangular (JCGM 100:2008, 4.3.7)
+   * [°C].
    */
-  private static final double CALIBRATED_C = 10;
-
-  /** Standard uncertainty of that, rectangular (JCGM 100:2008, 4.3.7) [°C]. */
   static final double CALIBRATED_U_C = 10 / Math.sqrt(3);
 
   /** No wind lasts a minute that is stronger [m/s]. */
@@ -68,9 +65,9 @@ final class Covariates {
     StationSheet sheet = evidence.sheet();
     WireDepths depths = evidence.depths();
     LevelSeries level = evidence.level();
-    covariates
-        .channel(Channel.AIR_TEMPERATURE, AIR, evidence)
-        .ifPresent(covariates::addTemperature);
+    if (!sheet.statesTemperature()) {
+      covariates.takeTemperature(evidence);
+    }
     covariates.wind = covariates.channel(Channel.WIND_SPEED, WIND, evidence);
     for (int wire = 0; wire + 1 < depths.wires(); wire++) {
       if (covariates.addDeparture(wire, depths, level)) {
@@ -78,6 +75,17 @@ final class Covariates {
       }
     }
     return covariates;
+  }
+
+  /** The air temperature and nothing else. */
+  static Covariates ofTemperature(LevelNodes nodes, LevelEvidence evidence) {
+    Covariates covariates = new Covariates(nodes);
+    covariates.takeTemperature(evidence);
+    return covariates;
+  }
+
+  private void takeTemperature(LevelEvidence evidence) {
+    channel(Channel.AIR_TEMPERATURE, AIR, evidence).ifPresent(this::addTemperature);
   }
 
   /**
@@ -181,7 +189,7 @@ final class Covariates {
 
   private void addTemperature(double[] celsius) {
     for (int node = 0; node < nodes.size(); node++) {
-      celsius[node] = (celsius[node] - CALIBRATED_C) * nodes.levelMm()[node];
+      celsius[node] = (celsius[node] - AirTemperature.CALIBRATED_DEG_C) * nodes.levelMm()[node];
     }
     columns.add(celsius);
     temperature = true;

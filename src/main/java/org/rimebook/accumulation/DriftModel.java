@@ -157,10 +157,14 @@ final class DriftModel {
   /**
    * Standard uncertainty of all catch together, as a share of it, from not knowing at what
    * temperature the depths are right.
+   *
+   * @param statedPerDegC mean of what the wires' sheets state was taken off before [1/°C]
    */
-  double calibrationShare() {
+  double calibrationShare(double statedPerDegC) {
     boolean known = dryHours >= FEWEST && covariates.hasTemperature();
-    return known ? Covariates.CALIBRATED_U_C * Math.hypot(coefficients[0], uncertainties[0]) : 0;
+    double learnt = known ? coefficients[0] : 0;
+    double doubt = known ? uncertainties[0] : 0;
+    return Covariates.CALIBRATED_U_C * Math.hypot(statedPerDegC + learnt, doubt);
   }
 
   private Fitted fitted(int term) {

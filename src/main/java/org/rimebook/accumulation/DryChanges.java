@@ -60,6 +60,10 @@ final class DryChanges {
   }
 
   private void add(DryDrift.BlockMeans level, List<DryDrift.BlockMeans> columns, int k) {
+    double change = level.levelMm()[k] - level.levelMm()[k - LAG];
+    if (Double.isNaN(change)) {
+      return;
+    }
     double[] row = new double[columns.size() + DailyTerms.COUNT];
     for (int c = 0; c < columns.size(); c++) {
       row[c] = columns.get(c).levelMm()[k] - columns.get(c).levelMm()[k - LAG];
@@ -67,7 +71,7 @@ final class DryChanges {
     for (int h = 0; h < LAG; h++) {
       DailyTerms.addTo(row, columns.size(), (level.index()[k] - h) * HOUR_MS);
     }
-    changeMm[size] = level.levelMm()[k] - level.levelMm()[k - LAG];
+    changeMm[size] = change;
     terms[size] = row;
     size++;
   }

@@ -1,7 +1,9 @@
 package org.rimebook.command;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,13 +12,17 @@ import java.util.concurrent.Callable;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.export.leaflet.CalibrationLeaflet;
 import org.rimebook.export.leaflet.Leaflet;
+import org.rimebook.season.DatedRemark;
 import org.rimebook.season.Season;
+import org.rimebook.season.SheetChange;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
 import org.rimebook.upkeep.LoadReading;
+import org.rimebook.upkeep.StoredWords;
 import org.rimebook.upkeep.Weighing;
+import org.rimebook.upkeep.WeightFit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -38,10 +44,12 @@ import picocli.CommandLine.TypeConversionException;
             + " wire needs a new one. With one or two masses the wire is only checked.",
     footerHeading = "%nExamples:%n",
     footer = {
-      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1051.2 --load 2=1330.8 \\",
-      "      --load 4=1560.1 --load 6=1759.3 --load 8=1937.9",
-      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1051.2 --water 2=1330.4 \\",
-      "      --water-temperature 12"
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1050.1 --load 2=1526.4 \\",
+      "      --load 4=1885.5 --load 6=2186.2 --load 8=2450.2",
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1050.1 --water 2=1526.1 \\",
+      "      --water-temperature 12",
+      "  rimebook calibrate my-gauge-2024-25 --wire north --load 0=1050.1 --load 2=1526.4 \\",
+      "      --load 4=1885.5 --load 6=2186.2 --valid-from 2025-06-01T12:00 --by ab"
     })
 final class CalibrateCommand implements Callable<Integer> {
 
@@ -85,6 +93,17 @@ final class CalibrateCommand implements Callable<Integer> {
       description = "Which calibration of the sheet to compare with; the last when not given.")
   private Optional<OffsetDateTime> sheetAt;
 
+  @Option(
+      names = "--valid-from",
+      paramLabel = "TIME",
+      converter = WhyCommand.TimeConverter.class,
+      description =
+          "With --by: since when the fitted calibration holds. It is added to the wire in"
+              + " station.json; those before it stay.")
+  private Optional<TemporalAccessor> validFrom;
+
+  @Mixin private StoreOptions store;
+
   @Mixin private LeafletOutput output;
 
   @Spec private CommandSpec spec;
@@ -115,18 +134,50 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
-  private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) {
-    double areaCm2 = sheet.gauge().orificeAreaCm2();
-    List<LoadReading> readings = new ArrayList<>();
-    loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
-    waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
+  private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) throws InputException {
+    List<LoadReading> readings = readings();
     if (readings.stream().noneMatch(reading -> reading.massKg() > 0)) {
       throw new IllegalArgumentException("give at least one weight with --load or --water");
     }
     Weighing weighing =
         new Weighing(
-            readings, f0Hz.map(OptionalDouble::of).orElseGet(OptionalDouble::empty), areaCm2);
+            readings,
+            f0Hz.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+            sheet.gauge().orificeAreaCm2());
+    if (store.writer().isPresent()) {
+      Optional<WeightFit> fit = weighing.fit();
+      if (fit.isPresent()) {
+        store(sheet, fit.get(), store.writer().get());
+      } else {
+        remark(sheet, StoredWords.checked(wire, weighing.checks(curve)), store.writer().get());
+      }
+    }
     return CalibrationLeaflet.of(wire, weighing, curve, sheet.name());
+  }
+
+  private List<LoadReading> readings() {
+    List<LoadReading> readings = new ArrayList<>();
+    loads.forEach(pair -> readings.add(new LoadReading(pair.load(), pair.hz())));
+    waters.forEach(pair -> readings.add(LoadReading.ofWater(pair.load(), waterDegC, pair.hz())));
+    return readings;
+  }
+
+  private void store(StationSheet sheet, WeightFit fit, DatedRemark.Writer writer)
+      throws InputException {
+    if (validFrom.isEmpty()) {
+      throw new IllegalArgumentException(
+          "say with --valid-from since when the calibration holds, so that it can be stored");
+    }
+    Instant from = Instant.ofEpochMilli(StationInstant.of(validFrom.get(), sheet));
+    Calibration fitted = fit.calibration(Optional.of(from));
+    SheetChange.addCalibration(season, wire, fitted);
+    remark(sheet, StoredWords.calibration(wire, fitted, sheet.utcOffset()), writer);
+  }
+
+  private void remark(StationSheet sheet, String note, DatedRemark.Writer writer)
+      throws InputException {
+    DatedRemark.append(season, sheet, Optional.empty(), note, writer);
+    spec.commandLine().getOut().println("stored: " + note);
   }
 
   /**

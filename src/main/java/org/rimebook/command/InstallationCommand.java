@@ -2,8 +2,11 @@ package org.rimebook.command;
 
 import java.nio.file.Path;
 import java.time.temporal.TemporalAccessor;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.rimebook.export.leaflet.InstallationLeaflet;
+import org.rimebook.season.DatedRemark;
 import org.rimebook.season.Season;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
@@ -27,7 +30,8 @@ import picocli.CommandLine.Spec;
             + " agreement, repetition and noise of the wires.",
     footerHeading = "%nExample:%n",
     footer = {
-      "  rimebook installation my-gauge-2024-25 --from 2024-10-01T12:00 --to 2024-10-01T12:15"
+      "  rimebook installation my-gauge-2024-25 --from 2024-10-01T12:00 --to 2024-10-01T12:15 \\",
+      "      --taps 2024-10-01T12:16 2024-10-01T12:18 --by ab --pdf installation.pdf"
     })
 final class InstallationCommand implements Callable<Integer> {
 
@@ -57,6 +61,18 @@ final class InstallationCommand implements Callable<Integer> {
       description = "Depth of what is in the bucket; 0 for an empty one.")
   private double expectedMm;
 
+  @Option(
+      names = "--taps",
+      paramLabel = "TIME",
+      arity = "2",
+      converter = WhyCommand.TimeConverter.class,
+      description =
+          "When the rim was tapped beside each wire, start and end, after the time at rest; readings"
+              + " as long as that are needed after it too.")
+  private List<TemporalAccessor> taps = List.of();
+
+  @Mixin private StoreOptions store;
+
   @Mixin private LeafletOutput output;
 
   @Spec private CommandSpec spec;
@@ -68,7 +84,18 @@ final class InstallationCommand implements Callable<Integer> {
       Interval at =
           new Interval(
               StationInstant.of(from, opened.sheet()), StationInstant.of(to, opened.sheet()));
-      InstallationCheck check = InstallationCheck.of(opened, at, expectedMm);
+      Optional<Interval> tapped =
+          taps.isEmpty()
+              ? Optional.empty()
+              : Optional.of(
+                  new Interval(
+                      StationInstant.of(taps.get(0), opened.sheet()),
+                      StationInstant.of(taps.get(1), opened.sheet())));
+      InstallationCheck check = InstallationCheck.of(opened, at, expectedMm, tapped);
+      if (store.writer().isPresent()) {
+        DatedRemark.append(
+            season, opened.sheet(), Optional.of(at), check.words(), store.writer().get());
+      }
       return output.put(InstallationLeaflet.of(check, opened.sheet()));
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage());

@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
       NeighbourCommand.class,
       NewCommand.class,
       CalibrateCommand.class,
+      TemperatureCommand.class,
       ChargeCommand.class,
       InstallationCommand.class,
       NextVisitCommand.class,

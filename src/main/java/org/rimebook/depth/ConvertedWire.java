@@ -32,27 +32,33 @@ final class ConvertedWire {
    *
    * @param hertzPerUnit what one unit of the column stands for [Hz]
    * @param range what the depth can be. Frequencies decide, since the curve may turn back
+   * @param stated what the temperature does to the wire, as stated
    */
-  ConvertedWire(Column column, double hertzPerUnit, CalibrationSpans spans, DepthRange range) {
+  ConvertedWire(
+      Column column,
+      double hertzPerUnit,
+      CalibrationSpans spans,
+      DepthRange range,
+      StatedTemperature stated) {
     this.column = column;
     this.hertzPerUnit = hertzPerUnit;
     this.spans = spans;
     this.depthMm = new double[column.size()];
     this.screening = new byte[column.size()];
     for (int span = 0; span < spans.size(); span++) {
-      convert(span, range);
+      convert(span, range, stated);
     }
     this.usualNoiseMm = SpikeScreen.usualNoiseMm(sound());
   }
 
-  private void convert(int span, DepthRange range) {
+  private void convert(int span, DepthRange range, StatedTemperature stated) {
     CalibrationCurve curve = spans.curve(span);
     double lowest = range.lowestHz(curve);
     double highest = range.highestHz(curve);
     double last = Double.NaN;
     for (int row = spans.firstRow(span); row < spans.endRow(span); row++) {
       double hertz = hertz(row);
-      double depth = curve.depthMm(hertz);
+      double depth = stated.takenOff(curve.depthMm(hertz), row);
       depthMm[row] = depth;
       if (!Double.isFinite(depth)) {
         depthMm[row] = Double.NaN;

@@ -1,6 +1,7 @@
 package org.rimebook.depth;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Progress;
@@ -35,6 +36,7 @@ public final class ConvertedWires {
     double hertzPerUnit = sheet.layout().hertzPerUnit();
     DepthRange range = DepthRange.of(sheet.gauge());
     int count = sheet.wires().size();
+    Optional<double[]> above = StatedTemperature.above(record, sheet);
     List<ConvertedWire> wires =
         IntStream.range(0, count)
             .parallel()
@@ -45,7 +47,8 @@ public final class ConvertedWires {
                       record.frequency(wire),
                       hertzPerUnit,
                       CalibrationSpans.of(sheet.wires().get(wire), record),
-                      range);
+                      range,
+                      StatedTemperature.of(sheet.wires().get(wire), above));
                 })
             .toList();
     return new ConvertedWires(record, sheet, wires);

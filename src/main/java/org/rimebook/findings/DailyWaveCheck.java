@@ -29,9 +29,8 @@ final class DailyWaveCheck implements Check {
    * What a wire reads less by °C of warming, as a share of the reading: Lamb, Persaud and
    * Mouradian, AMS 89th annual meeting, 2009 (chamber tests of 256 wires).
    */
-  private static final double PER_DEG_C = -4e-5;
-
   private static final Set<String> NORTH = Set.of("north", "n");
+
   private static final Set<String> SOUTH = Set.of("south", "s");
 
   @Override
@@ -80,9 +79,10 @@ final class DailyWaveCheck implements Check {
         w ->
             daily.amplitude(
                 h -> {
+                  double perDegC = UsualTemperature.perDegC(scene, w);
                   double depth = hours.depthMm(w, h);
                   double warm = degC.length == 0 ? 0 : degC[scene.blocks().at(hours.startMs(h))];
-                  return depth - PER_DEG_C * depth * (Double.isFinite(warm) ? warm : 0);
+                  return depth - perDegC * depth * (Double.isFinite(warm) ? warm : 0);
                 }));
     return own;
   }

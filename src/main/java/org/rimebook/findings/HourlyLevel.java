@@ -7,15 +7,13 @@ import org.rimebook.station.Interval;
 
 /**
  * The level hour by hour, for what goes on for days. Changes are the median of the wires', so that
- * one that creeps doesn't count, and free of the mean effect of temperature on wires: −0.004 % of
- * the reading per °C (Lamb, Persaud and Mouradian, AMS 89th annual meeting, 2009). A step is an
- * hour, or as many blocks as a sampling interval needs.
+ * one that creeps doesn't count, and free of what temperature usually does to wires, see {@link
+ * UsualTemperature}. A step is an hour, or as many blocks as a sampling interval needs.
  */
 final class HourlyLevel {
 
   private static final long HOUR_MS = 3_600_000;
   private static final long DAY_MS = 24 * HOUR_MS;
-  private static final double PER_DEG_C = -4e-5;
 
   /** A rise this many times the usual change is catch; own choice. */
   private static final double CATCH_SDS = 3.5;
@@ -40,7 +38,7 @@ final class HourlyLevel {
     depthMm = new double[scene.depths().wires()][size];
     fillSegments();
     for (int wire = 0; wire < depthMm.length; wire++) {
-      fill(wire);
+      fill(wire, UsualTemperature.perDegC(scene, wire));
     }
     wet = new boolean[size];
     wetBefore = new int[size + 1];
@@ -61,7 +59,7 @@ final class HourlyLevel {
     }
   }
 
-  private void fill(int wire) {
+  private void fill(int wire, double perDegC) {
     double[] values = new double[perStep];
     for (int step = 0; step < segment.length; step++) {
       int count = 0;
@@ -73,7 +71,7 @@ final class HourlyLevel {
       }
       double median = count == 0 ? Double.NaN : Robust.medianInPlace(values, count);
       double degC = airDegC.length == 0 ? 0 : airDegC[step];
-      depthMm[wire][step] = Double.isFinite(degC) ? median * (1 - PER_DEG_C * degC) : Double.NaN;
+      depthMm[wire][step] = Double.isFinite(degC) ? median * (1 - perDegC * degC) : Double.NaN;
     }
   }
 

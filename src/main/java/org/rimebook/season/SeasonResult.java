@@ -9,6 +9,7 @@ import org.rimebook.accumulation.Estimate;
 import org.rimebook.accumulation.LevelEvidence;
 import org.rimebook.accumulation.Ruling;
 import org.rimebook.accumulation.Rulings;
+import org.rimebook.accumulation.WireTemperature;
 import org.rimebook.depth.CalibrationCheck;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireCombiner;
@@ -146,6 +147,19 @@ public final class SeasonResult {
                     revised.estimate(),
                     new Doubtful(open, Optional.of(new Since(this, revised.part())))))
         .orElseGet(() -> of(stage.anew(changed, Progress.NONE), Progress.NONE));
+  }
+
+  /**
+   * What the air temperature does to each wire, in the order of the sheet; empty when nothing could
+   * be learnt from the season.
+   */
+  public List<WireTemperature> wireTemperatures() {
+    return WireTemperature.of(evidence(), estimate);
+  }
+
+  /** The dry spells that tell of temperature. */
+  public List<Interval> drySpells() {
+    return WireTemperature.drySpells(estimate);
   }
 
   private LevelEvidence evidence() {

@@ -21,6 +21,11 @@ final class Utf8 {
     }
   }
 
+  /** UTF-8 bytes of a text. */
+  static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
   /** Text of UTF-8 bytes; damaged bytes become a replacement mark and spoil only their line. */
   static String lenient(byte[] bytes) {
     return new String(bytes, StandardCharsets.UTF_8);

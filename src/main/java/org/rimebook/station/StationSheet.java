@@ -40,6 +40,36 @@ public record StationSheet(
     channels = List.copyOf(channels);
   }
 
+  /** The same station with other wires. */
+  public StationSheet withWires(List<Wire> others) {
+    return new StationSheet(
+        name,
+        latitudeDeg,
+        longitudeDeg,
+        elevationM,
+        utcOffset,
+        dayStartsAt,
+        gauge,
+        others,
+        layout,
+        channels);
+  }
+
+  /** Whether every wire states its temperature coefficient, so that none is to be learnt. */
+  public boolean statesTemperature() {
+    return wires.stream().allMatch(wire -> wire.temperaturePerDegC().isPresent());
+  }
+
+  /**
+   * Mean over the wires of the temperature coefficients they state and that have an effect, those
+   * that state none counting as 0 [1/°C].
+   */
+  public double statedPerDegC() {
+    return channel(Channel.AIR_TEMPERATURE).isEmpty()
+        ? 0
+        : wires.stream().mapToDouble(w -> w.temperaturePerDegC().orElse(0)).average().orElse(0);
+  }
+
   /** The first channel of a quantity. */
   public Optional<Channel> channel(String quantity) {
     return channels.stream().filter(c -> c.quantity().equals(quantity)).findFirst();

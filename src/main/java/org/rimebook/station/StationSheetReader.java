@@ -155,13 +155,17 @@ public final class StationSheetReader {
             "\"" + column + "\" is another wire's too",
             "Give each wire the column of its own readings");
       }
-      wires.add(new Wire(name, column, at.text("lead"), calibrations(at)));
+      wires.add(new Wire(name, column, at.text("lead"), calibrations(at), temperaturePerDegC(at)));
       unknown.addAll(at.untaken());
     }
     if (wires.isEmpty()) {
       root.problem("wires", "holds no wire", "Enter at least one, with its calibration");
     }
     return wires;
+  }
+
+  private static OptionalDouble temperaturePerDegC(Members wire) {
+    return bounded(wire, "temperature_per_degc", -Wire.MOST_PER_DEG_C, Wire.MOST_PER_DEG_C);
   }
 
   private List<Calibration> calibrations(Members wire) {

@@ -101,6 +101,7 @@ public final class StationSheetWriter {
     members.put("frequency_column", wire.frequencyColumn());
     members.put("lead", wire.lead());
     members.put("calibrations", calibrations);
+    members.put("temperature_per_degc", wire.temperaturePerDegC());
     return members.with(earlier);
   }
 

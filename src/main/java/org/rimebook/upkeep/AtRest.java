@@ -50,19 +50,27 @@ public record AtRest(
           "wire " + of.name() + " gave " + hz.length + " readings in that time, and 6 are needed");
     }
     double[] mm = Arrays.stream(hz).map(curve::depthMm).toArray();
-    double[] steps = new double[mm.length - 1];
-    Arrays.setAll(steps, i -> Math.abs(mm[i + 1] - mm[i]));
     int half = mm.length / 2;
     double first = median(Arrays.copyOfRange(mm, 0, half));
     double second = median(Arrays.copyOfRange(mm, mm.length - half, mm.length));
     double medianHz = median(hz);
     return new AtRest(
-        of.name(),
-        hz.length,
-        medianHz,
-        curve.depthMm(medianHz),
-        Robust.sdFromMagnitudesInPlace(steps, steps.length) / Math.sqrt(2),
-        second - first);
+        of.name(), hz.length, medianHz, curve.depthMm(medianHz), noiseMm(mm), second - first);
+  }
+
+  /** Depths of a wire in a time [mm]. */
+  static double[] depthsMm(Season season, int wire, Interval at) {
+    CalibrationCurve curve =
+        CalibrationCurve.of(season.sheet().wires().get(wire).calibrationAt(at.fromMs()));
+    double[] hz = values(season.record(), season.record().frequency(wire), at);
+    return Arrays.stream(hz).map(curve::depthMm).toArray();
+  }
+
+  /** Scatter of a reading, from differences of readings that follow each other [mm]. */
+  static double noiseMm(double[] mm) {
+    double[] steps = new double[mm.length - 1];
+    Arrays.setAll(steps, i -> Math.abs(mm[i + 1] - mm[i]));
+    return Robust.sdFromMagnitudesInPlace(steps, steps.length) / Math.sqrt(2);
   }
 
   /** Mean wind in that time [m/s]; empty when it isn't measured. */

@@ -4,7 +4,9 @@ import static org.rimebook.station.Words.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.rimebook.season.Season;
 import org.rimebook.station.Interval;
@@ -66,7 +68,7 @@ public record InstallationCheck(
   public record Point(String what, Outcome outcome, String words) {}
 
   /**
-   * Checks an installation.
+   * Checks an installation nobody tapped.
    *
    * @param season the season that holds the readings
    * @param at the time at rest
@@ -74,6 +76,20 @@ public record InstallationCheck(
    * @throws IllegalArgumentException in words with too few readings
    */
   public static InstallationCheck of(Season season, Interval at, double expectedMm) {
+    return of(season, at, expectedMm, Optional.empty());
+  }
+
+  /**
+   * Checks an installation.
+   *
+   * @param season the season that holds the readings
+   * @param at the time at rest
+   * @param expectedMm depth of what is in the bucket; 0 for an empty one [mm]
+   * @param taps when somebody tapped the rim, after the time at rest; empty when nobody did
+   * @throws IllegalArgumentException in words with too few readings
+   */
+  public static InstallationCheck of(
+      Season season, Interval at, double expectedMm, Optional<Interval> taps) {
     List<AtRest> wires =
         IntStream.range(0, season.sheet().wires().size())
             .mapToObj(wire -> AtRest.of(season, wire, at))
@@ -84,6 +100,7 @@ public record InstallationCheck(
     points.add(agreement(wires));
     wires.forEach(wire -> points.add(repeat(wire)));
     wires.forEach(wire -> points.add(noise(wire, windMs)));
+    taps.ifPresent(tapped -> points.addAll(taps(season, at, tapped)));
     return new InstallationCheck(at, windMs, wires, points);
   }
 
@@ -132,6 +149,32 @@ public record InstallationCheck(
         "a post that moves, or a lead that chafes, shows here");
   }
 
+  private static List<Point> taps(Season season, Interval at, Interval taps) {
+    if (taps.fromMs() < at.toMs()) {
+      throw new IllegalArgumentException("the taps come after the time at rest");
+    }
+    Interval after = new Interval(taps.toMs(), taps.toMs() + at.lengthMs());
+    List<Point> points = new ArrayList<>();
+    for (int wire = 0; wire < season.sheet().wires().size(); wire++) {
+      TapTest test =
+          TapTest.of(
+              AtRest.depthsMm(season, wire, at),
+              AtRest.depthsMm(season, wire, taps),
+              AtRest.depthsMm(season, wire, after));
+      points.add(
+          point(
+              "Taps on wire " + season.sheet().wires().get(wire).name(),
+              test.answers() && test.comesBack(),
+              text(
+                  "jumps by %+.2f mm (scatter at rest %.3f mm), %+.2f mm after",
+                  test.jumpMm(), test.scatterMm(), test.movedMm()),
+              test.answers()
+                  ? "it doesn't come back; look for what touches or a wire that slips"
+                  : "it doesn't answer; see whether its lead and its wire are sound"));
+    }
+    return points;
+  }
+
   private static Point point(String what, boolean good, String words, String remedy) {
     return good
         ? new Point(what, Outcome.GOOD, words + ".")
@@ -139,8 +182,20 @@ public record InstallationCheck(
   }
 
   /** The outcome in a few words. */
-  public String words() {
+  public String summary() {
     return good() ? "everything that readings tell is good" : "look again at some";
+  }
+
+  /** All of it in one paragraph, for an entry. */
+  public String words() {
+    String wind =
+        windMs.isPresent() ? text("wind %.1f m/s", windMs.getAsDouble()) : "wind not measured";
+    return "Installation check, "
+        + wind
+        + ". "
+        + points.stream()
+            .map(p -> p.what() + " (" + p.outcome().words() + "): " + p.words())
+            .collect(Collectors.joining(" "));
   }
 
   /** Whether nothing has to be looked at again. */

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -121,5 +124,114 @@ class CareCommandsTest {
             "140");
     assertThat(code).isZero();
     assertThat(seen.out()).contains("Depth of wire creek", "Noise of wire road", "Tap the rim");
+  }
+
+  private Path copied() throws IOException {
+    Path to = folder.resolve("season");
+    try (Stream<Path> files = Files.walk(Path.of(SEASON))) {
+      for (Path from : files.toList()) {
+        Files.copy(from, to.resolve(Path.of(SEASON).relativize(from).toString()));
+      }
+    }
+    return to;
+  }
+
+  private static String notebook(Path season) throws IOException {
+    List<String> lines = Files.readAllLines(season.resolve("notebook.jsonl"));
+    return lines.get(lines.size() - 1);
+  }
+
+  @Test
+  void temperatureIsShownStatedAndSwitchedOffUnderInitials() throws IOException {
+    Path season = copied();
+    String before = Files.readString(season.resolve("station.json"));
+    assertThat(run("temperature", season)).isZero();
+    assertThat(seen.out()).contains("creek", "Learnt", "spells of three hours");
+    assertThat(run("temperature", season, "--state", "-3e-5")).isEqualTo(ExitCode.WRONG_USE);
+    assertThat(seen.err()).contains("--by INITIALS");
+    assertThat(run("temperature", season, "--wire", "creek", "--state", "-3e-5", "--by", "ab"))
+        .isZero();
+    assertThat(seen.out()).contains("-30.0", "taken off each depth first");
+    assertThat(notebook(season)).contains("\"ab\"", "remark", "creek", "-30.0");
+    assertThat(run("temperature", season, "--state", "off", "--by", "ab")).isZero();
+    assertThat(seen.out()).contains("switched off", "none is learnt");
+    assertThat(run("temperature", season, "--state", "learnt", "--by", "ab")).isZero();
+    assertThat(Files.readString(season.resolve("station.json"))).isEqualTo(before);
+  }
+
+  @Test
+  void aCoefficientThatIsNoNumberOrTooLargeIsRefused() throws IOException {
+    Path season = copied();
+    assertThat(run("temperature", season, "--state", "much", "--by", "ab"))
+        .isEqualTo(ExitCode.WRONG_USE);
+    assertThat(seen.err()).contains("off or learnt");
+    assertThat(run("temperature", season, "--state", "0.5", "--by", "ab")).isNotZero();
+    assertThat(seen.err()).contains("station.json", "0.5");
+  }
+
+  @Test
+  void aFittedCalibrationIsStoredForItsTime() throws IOException {
+    Path season = copied();
+    Object[] fit = {
+      "calibrate",
+      season,
+      "--wire",
+      "creek",
+      "--load",
+      "0=1050",
+      "--load",
+      "2=1510",
+      "--load",
+      "4=1860",
+      "--load",
+      "6=2155",
+      "--load",
+      "8=2415",
+      "--by",
+      "ab"
+    };
+    assertThat(run(fit)).isEqualTo(ExitCode.WRONG_USE);
+    assertThat(seen.err()).contains("--valid-from");
+    Object[] dated = Arrays.copyOf(fit, fit.length + 2);
+    dated[fit.length] = "--valid-from";
+    dated[fit.length + 1] = "2025-06-01T12:00";
+    assertThat(run(dated)).isZero();
+    assertThat(Files.readString(season.resolve("station.json"))).contains("2025-06-01T12:00:00-0");
+    assertThat(notebook(season)).contains("Wire creek has a new calibration");
+  }
+
+  @Test
+  void aWireCheckedInTheFieldAndAnInstallationAreRemembered() throws IOException {
+    Path season = copied();
+    run(
+        "calibrate",
+        season,
+        "--wire",
+        "creek",
+        "--load",
+        "0=1500",
+        "--load",
+        "2=1700",
+        "--by",
+        "ab");
+    assertThat(notebook(season)).contains("Wire creek checked", "2.000 kg");
+    int code =
+        run(
+            "installation",
+            season,
+            "--from",
+            "2024-10-15T09:30",
+            "--to",
+            "2024-10-15T10:30",
+            "--expected-mm",
+            "140",
+            "--taps",
+            "2024-10-15T10:30",
+            "2024-10-15T10:40",
+            "--by",
+            "ab");
+    assertThat(code).isZero();
+    assertThat(seen.out()).contains("Taps on wire creek", "look again", "doesn't answer");
+    assertThat(notebook(season)).contains("Installation check", "2024-10-15T09:30", "remark");
   }
 }

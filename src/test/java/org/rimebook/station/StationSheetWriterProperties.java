@@ -82,8 +82,14 @@ class StationSheetWriterProperties {
   }
 
   private static Arbitrary<List<Wire>> wires(List<String> names) {
-    return Combinators.combine(texts(), texts().optional(), calibrations())
-        .as((column, lead, calibrations) -> new Wire("", column, lead, calibrations))
+    Arbitrary<OptionalDouble> perDegC =
+        Arbitraries.doubles()
+            .between(-Wire.MOST_PER_DEG_C, Wire.MOST_PER_DEG_C)
+            .ofScale(9)
+            .optional()
+            .map(g -> g.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    return Combinators.combine(texts(), texts().optional(), calibrations(), perDegC)
+        .as((column, lead, calibrations, g) -> new Wire("", column, lead, calibrations, g))
         .list()
         .ofSize(names.size())
         .uniqueElements(Wire::frequencyColumn)
@@ -92,7 +98,13 @@ class StationSheetWriterProperties {
               List<Wire> named = new ArrayList<>();
               for (Wire wire : wires) {
                 String name = names.get(named.size());
-                named.add(new Wire(name, wire.frequencyColumn(), wire.lead(), wire.calibrations()));
+                named.add(
+                    new Wire(
+                        name,
+                        wire.frequencyColumn(),
+                        wire.lead(),
+                        wire.calibrations(),
+                        wire.temperaturePerDegC()));
               }
               return named;
             });

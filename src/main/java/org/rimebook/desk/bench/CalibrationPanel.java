@@ -1,6 +1,7 @@
 package org.rimebook.desk.bench;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -8,11 +9,13 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.CheckedField;
 import org.rimebook.desk.form.Choice;
 import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.bench.BenchField;
+import org.rimebook.desk.model.bench.BenchModel;
 import org.rimebook.desk.model.bench.CalibrationForm;
 import org.rimebook.desk.model.bench.CalibrationForm.Source;
 
@@ -20,6 +23,8 @@ import org.rimebook.desk.model.bench.CalibrationForm.Source;
 final class CalibrationPanel extends BenchPanel {
 
   private final transient CalibrationForm form;
+  private final transient BenchModel model;
+  private final transient Map<BenchField, CheckedField> signed;
   private final Choice<String> wire;
   private final Choice<Source> source;
   private final LoadsTable table;
@@ -28,7 +33,8 @@ final class CalibrationPanel extends BenchPanel {
   private final JTextArea wrong = Words.text("", () -> Look.text(0.92), Look::ink);
   private final JTextArea cautions;
 
-  CalibrationPanel(CalibrationForm form) {
+  CalibrationPanel(BenchModel model, CalibrationForm form) {
+    this.model = model;
     this.form = form;
     wire = new Choice<>("Wire", form.wires(), name -> name, form::wire);
     source = new Choice<>("From", List.of(Source.values()), Source::words, form::source);
@@ -41,7 +47,7 @@ final class CalibrationPanel extends BenchPanel {
     fields(form, BenchField.WATER_DEG_C, BenchField.F0);
     fields(form, BenchField.SHEET_A, BenchField.SHEET_B, BenchField.SHEET_F0);
     heading("To store it");
-    fields(form, BenchField.VALID_FROM);
+    signed = fields(form, BenchField.VALID_FROM, BenchField.INITIALS);
     tell();
   }
 
@@ -83,6 +89,7 @@ final class CalibrationPanel extends BenchPanel {
   @Override
   void tell() {
     super.tell();
+    signed.get(BenchField.INITIALS).setVisible(model.unsigned());
     wire.setSelectedItem(form.wire());
     source.setSelectedItem(form.source());
     weights.setVisible(form.source() != Source.SHEET);

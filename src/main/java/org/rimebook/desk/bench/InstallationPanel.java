@@ -22,6 +22,8 @@ final class InstallationPanel extends BenchPanel {
     this.model = model;
     this.form = form;
     times = fields(form, BenchField.FROM, BenchField.TO, BenchField.EXPECTED);
+    heading("If the rim was tapped afterwards");
+    fields(form, BenchField.TAPS_FROM, BenchField.TAPS_TO);
     heading("Steps");
     List<String> steps = form.steps();
     for (int step = 0; step < steps.size(); step++) {

@@ -12,6 +12,7 @@ import org.rimebook.findings.Finding;
 import org.rimebook.findings.Settled;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.EntryCopy;
+import org.rimebook.notebook.EntryIds;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookLog;
 import org.rimebook.season.Season;

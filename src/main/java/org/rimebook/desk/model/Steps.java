@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.rimebook.notebook.Entry;
+import org.rimebook.notebook.EntryIds;
 import org.rimebook.notebook.Notebook;
 
 /**

@@ -16,6 +16,7 @@ import java.util.List;
  */
 record KeyItem(String name, Color colour, BasicStroke stroke) {
 
+  private static final float DOT_PT = 4.4f;
   private static final double SAMPLE_PT = 18;
   private static final double GAP_PT = 3;
   private static final double APART_PT = 10;
@@ -24,6 +25,19 @@ record KeyItem(String name, Color colour, BasicStroke stroke) {
 
   static KeyItem patch(String name, Color colour) {
     return new KeyItem(name, colour, new BasicStroke(0));
+  }
+
+  static KeyItem dot(String name) {
+    return new KeyItem(
+        name,
+        FigureLook.INK,
+        new BasicStroke(
+            DOT_PT,
+            BasicStroke.CAP_ROUND,
+            BasicStroke.JOIN_ROUND,
+            1,
+            new float[] {0, (float) (2 * SAMPLE_PT)},
+            0));
   }
 
   private double widthPt(Graphics2D g) {

@@ -2,6 +2,7 @@ package org.rimebook.export.figure;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -45,6 +46,17 @@ final class Lines {
     if (!name.isEmpty()) {
       key.add(new KeyItem(shortened(Glyphs.visible(name)), colour, stroke));
     }
+  }
+
+  /** Adds dots in ink, x and y; the range isn't widened. */
+  void dots(String name, double[][] drawn, Shape dot) {
+    int series = points.getSeriesCount();
+    points.addSeries(series, drawn);
+    renderer.setSeriesPaint(series, FigureLook.INK);
+    renderer.setSeriesLinesVisible(series, false);
+    renderer.setSeriesShapesVisible(series, true);
+    renderer.setSeriesShape(series, dot);
+    key.add(KeyItem.dot(name));
   }
 
   private static String shortened(String name) {

@@ -66,6 +66,7 @@ public final class CalibrationLeaflet {
                 test.zeroMovedHz()))
         .heading("Residuals")
         .table(residuals(fit, sheet))
+        .weights(fit, sheet)
         .heading("For the station sheet")
         .words(
             "{\"from\": \"…\", \"a_cm_per_hz\": "

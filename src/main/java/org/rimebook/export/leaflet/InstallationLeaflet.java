@@ -37,7 +37,7 @@ public final class InstallationLeaflet {
                 check.windMs().isPresent()
                     ? text(", wind %.1f m/s", check.windMs().getAsDouble())
                     : ", wind not measured",
-                check.words()))
+                check.summary()))
         .heading("What the readings tell")
         .table(points(check))
         .heading("Steps")

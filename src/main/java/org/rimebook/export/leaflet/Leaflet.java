@@ -3,7 +3,9 @@ package org.rimebook.export.leaflet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.export.report.Table;
+import org.rimebook.upkeep.WeightFit;
 
 /**
  * A page or two for those who look after a gauge.
@@ -40,6 +42,14 @@ public record Leaflet(String title, String station, List<Part> parts) {
 
   /** A table. */
   public record Grid(Table table) implements Part {}
+
+  /**
+   * A figure of check weights; on paper only.
+   *
+   * @param fit the weights and their curve
+   * @param sheet the curve of the wire's sheet
+   */
+  public record Weights(WeightFit fit, CalibrationCurve sheet) implements Part {}
 
   /** Blanks to be filled in by hand. */
   public record Blanks(List<String> labels) implements Part {
@@ -82,6 +92,11 @@ public record Leaflet(String title, String station, List<Part> parts) {
 
     Builder table(Table table) {
       parts.add(new Grid(table));
+      return this;
+    }
+
+    Builder weights(WeightFit fit, CalibrationCurve sheet) {
+      parts.add(new Weights(fit, sheet));
       return this;
     }
 

@@ -1,10 +1,13 @@
 package org.rimebook.export.leaflet;
 
+import org.rimebook.export.figure.WeightsFigure;
 import org.rimebook.export.report.Flow;
 import org.rimebook.export.report.Paper;
 
 /** A leaflet on paper. */
 public final class LeafletPdf {
+
+  private static final double FIGURE_PT = 170;
 
   private LeafletPdf() {}
 
@@ -28,6 +31,11 @@ public final class LeafletPdf {
         flow.small("Caution: " + caution.words());
       } else if (part instanceof Leaflet.Grid grid) {
         flow.table(grid.table());
+      } else if (part instanceof Leaflet.Weights weights) {
+        flow.figure(
+            WeightsFigure.of(weights.fit(), weights.sheet(), flow.width(), FIGURE_PT),
+            "What each check weight misses the fitted curve by, and the sheet beside it.",
+            "Weights and the wire's sheet against the fitted curve; dotted, its standard uncertainty.");
       } else if (part instanceof Leaflet.Blanks blanks) {
         flow.blanks(blanks.labels());
       }

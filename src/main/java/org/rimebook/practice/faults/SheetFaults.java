@@ -15,7 +15,6 @@ import org.rimebook.record.Column;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.Interval;
-import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
 
 /** Wrong station sheets: wires exchanged, and calibrations that aren't those of the wires. */
@@ -46,7 +45,7 @@ final class SheetFaults {
             String column = sheet.wires().get(order[wire]).frequencyColumn();
             wires.add(new Wire(own.name(), column, own.lead(), own.calibrations()));
           }
-          return with(sheet, wires);
+          return sheet.withWires(wires);
         });
     // A record is read by the sheet's columns, so it changes with them.
     int channels = planting.sheet().channels().size();
@@ -164,7 +163,7 @@ final class SheetFaults {
           wires.set(
               wrong,
               new Wire(right.name(), right.frequencyColumn(), right.lead(), List.of(written)));
-          return with(sheet, wires);
+          return sheet.withWires(wires);
         });
   }
 
@@ -182,19 +181,5 @@ final class SheetFaults {
     long[] stamps = IntStream.range(0, record.size()).mapToLong(record::stampMs).toArray();
     List<Column> channels = IntStream.range(0, channelCount).mapToObj(record::channel).toList();
     return new SeasonRecord(stamps, columns, channels, record.sampling(), record.provenance());
-  }
-
-  private static StationSheet with(StationSheet sheet, List<Wire> wires) {
-    return new StationSheet(
-        sheet.name(),
-        sheet.latitudeDeg(),
-        sheet.longitudeDeg(),
-        sheet.elevationM(),
-        sheet.utcOffset(),
-        sheet.dayStartsAt(),
-        sheet.gauge(),
-        wires,
-        sheet.layout(),
-        sheet.channels());
   }
 }

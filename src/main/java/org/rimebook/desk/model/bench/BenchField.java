@@ -23,6 +23,8 @@ public enum BenchField {
   FROM("From", "2024-10-01 12:00", Takes.TIME),
   TO("To", "2024-10-01 12:15", Takes.TIME),
   EXPECTED("Depth expected (mm)", "0", Takes.NOT_NEGATIVE),
+  TAPS_FROM("Taps begin", "2024-10-01 12:15", Takes.TIME_OR_NOTHING),
+  TAPS_TO("Taps end", "2024-10-01 12:17", Takes.TIME_OR_NOTHING),
   ARRIVED("Arrived", "2025-01-22 10:30", Takes.TIME),
   LEFT("Left", "2025-01-22 11:45", Takes.TIME),
   ANTIFREEZE("Antifreeze (L)", "4.5", Takes.NOT_NEGATIVE_OR_NOTHING),

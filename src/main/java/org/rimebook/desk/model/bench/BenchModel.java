@@ -238,11 +238,15 @@ public final class BenchModel {
   }
 
   private void store(Fact.OfNotebook fact) {
-    if (unsigned()) {
-      keeper.writer(fact.initials());
-    }
+    sign(fact);
     if (keeper.write(List.of(fact.entry()))) {
       note(fact.stored());
+    }
+  }
+
+  private void sign(Fact.OfNotebook fact) {
+    if (unsigned()) {
+      keeper.writer(fact.initials());
     }
   }
 
@@ -257,6 +261,8 @@ public final class BenchModel {
         },
         changedFolder -> {
           if (workspace.opened().get().map(Opened::folder).equals(Optional.of(changedFolder))) {
+            sign(fact.entry());
+            keeper.write(List.of(fact.entry().entry()));
             storing = Optional.of(fact);
             reopen.accept(changedFolder);
           }

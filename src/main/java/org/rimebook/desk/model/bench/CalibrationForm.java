@@ -9,7 +9,9 @@ import org.rimebook.depth.CalibrationCheck;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.desk.model.bench.Preparation.Outcome;
 import org.rimebook.export.leaflet.CalibrationLeaflet;
+import org.rimebook.export.leaflet.Leaflet;
 import org.rimebook.export.leaflet.NewSheetLeaflet;
+import org.rimebook.notebook.Entry;
 import org.rimebook.season.Season;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
@@ -18,6 +20,7 @@ import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
 import org.rimebook.upkeep.Caution;
 import org.rimebook.upkeep.LoadReading;
+import org.rimebook.upkeep.StoredWords;
 import org.rimebook.upkeep.Weighing;
 import org.rimebook.upkeep.WeightFit;
 
@@ -43,8 +46,7 @@ public final class CalibrationForm extends BenchForm {
   }
 
   private static final String TOO_FEW =
-      "One or two weights check the wire. Three or more, spread over the range, give a calibration"
-          + " that can be stored.";
+      "One or two weights check the wire; three or more, spread over the range, give a calibration.";
 
   private final List<String> wires;
   private final Loads loads = new Loads(this::changed);
@@ -96,11 +98,17 @@ public final class CalibrationForm extends BenchForm {
   @Override
   public List<BenchField> fields() {
     return switch (source) {
-      case WEIGHTS -> List.of(BenchField.F0, BenchField.VALID_FROM);
-      case WATER -> List.of(BenchField.WATER_DEG_C, BenchField.F0, BenchField.VALID_FROM);
+      case WEIGHTS -> List.of(BenchField.F0, BenchField.VALID_FROM, BenchField.INITIALS);
+      case WATER ->
+          List.of(
+              BenchField.WATER_DEG_C, BenchField.F0, BenchField.VALID_FROM, BenchField.INITIALS);
       case SHEET ->
           List.of(
-              BenchField.SHEET_A, BenchField.SHEET_B, BenchField.SHEET_F0, BenchField.VALID_FROM);
+              BenchField.SHEET_A,
+              BenchField.SHEET_B,
+              BenchField.SHEET_F0,
+              BenchField.VALID_FROM,
+              BenchField.INITIALS);
     };
   }
 
@@ -118,6 +126,7 @@ public final class CalibrationForm extends BenchForm {
     }
     Wire of = wireOf(now.sheet());
     Optional<Instant> from = time(BenchField.VALID_FROM);
+    Asked asked = new Asked(from, text(BenchField.INITIALS).strip());
     if (source == Source.SHEET) {
       Calibration given =
           new Calibration(
@@ -125,7 +134,7 @@ public final class CalibrationForm extends BenchForm {
               checked(BenchField.SHEET_A),
               checked(BenchField.SHEET_B),
               checked(BenchField.SHEET_F0));
-      return Preparation.of(progress -> sheet(now.sheet(), of, given));
+      return Preparation.of(progress -> sheet(now, of, given, asked));
     }
     List<LoadReading> readings =
         loads.readings(
@@ -135,7 +144,7 @@ public final class CalibrationForm extends BenchForm {
     }
     double areaCm2 = now.sheet().gauge().orificeAreaCm2();
     Weighing weighing = new Weighing(readings, number(BenchField.F0), areaCm2);
-    return Preparation.of(progress -> weighed(now.sheet(), of, weighing, from));
+    return Preparation.of(progress -> weighed(now, of, weighing, asked));
   }
 
   private Wire wireOf(StationSheet sheet) {
@@ -146,97 +155,108 @@ public final class CalibrationForm extends BenchForm {
     return of.calibrations().get(of.calibrations().size() - 1);
   }
 
-  private static Outcome weighed(
-      StationSheet sheet, Wire of, Weighing weighing, Optional<Instant> from) {
-    var leaflet =
-        CalibrationLeaflet.of(of.name(), weighing, CalibrationCurve.of(last(of)), sheet.name());
+  private static Outcome weighed(Moment now, Wire of, Weighing weighing, Asked asked) {
+    StationSheet sheet = now.sheet();
+    CalibrationCurve curve = CalibrationCurve.of(last(of));
+    Leaflet leaflet = CalibrationLeaflet.of(of.name(), weighing, curve, sheet.name());
     Optional<WeightFit> fit = weighing.fit();
-    if (fit.isEmpty()) {
-      return new Outcome(leaflet, Optional.empty(), TOO_FEW);
+    if (fit.isPresent()) {
+      return storing(leaflet, now, of, fit.get().calibration(asked.from()), asked);
     }
-    Calibration fitted =
-        new Calibration(
-            from, fit.get().aCmPerHz(), fit.get().bCmPerHz2(), fit.get().fit().curve().f0Hz());
-    Storing storing = storing(sheet, of, fitted);
-    return new Outcome(leaflet, storing.fact(), storing.words());
-  }
-
-  private static Outcome sheet(StationSheet sheet, Wire of, Calibration given) {
-    Storing storing = storing(sheet, of, given);
+    String note = StoredWords.checked(of.name(), weighing.checks(curve));
+    Optional<String> obstacle =
+        known(now.season(), note)
+            ? Optional.of("The notebook has this check.")
+            : Signature.missing(now, asked.initials());
+    Fact check =
+        new Fact.OfNotebook(
+            remark(note),
+            asked.initials(),
+            "The check is in the notebook as a remark; Ctrl+Z takes it back");
     return new Outcome(
-        NewSheetLeaflet.of(
-            of.name(), CalibrationCurve.of(given), CalibrationCurve.of(last(of)), sheet),
-        storing.fact(),
-        storing.words());
+        leaflet,
+        obstacle.isPresent() ? Optional.empty() : Optional.of(check),
+        obstacle.map(why -> why + " ").orElse("") + TOO_FEW);
   }
 
-  private record Storing(Optional<Fact> fact, String words) {}
+  private static boolean known(Season season, String note) {
+    return season.notebook().inForce().stream()
+        .anyMatch(e -> e instanceof Entry.Remark && e.header().note().equals(note));
+  }
 
-  private static Storing storing(StationSheet sheet, Wire of, Calibration made) {
+  private static Entry remark(String note) {
+    return new Entry.Remark(new Entry.Header("bench", "", "", note), Optional.empty());
+  }
+
+  private static Outcome sheet(Moment now, Wire of, Calibration given, Asked asked) {
+    CalibrationCurve curve = CalibrationCurve.of(given);
+    CalibrationCurve before = CalibrationCurve.of(last(of));
+    return storing(
+        NewSheetLeaflet.of(of.name(), curve, before, now.sheet()), now, of, given, asked);
+  }
+
+  /** What is asked beside the numbers. */
+  private record Asked(Optional<Instant> from, String initials) {}
+
+  private static Outcome storing(
+      Leaflet leaflet, Moment now, Wire of, Calibration made, Asked asked) {
     List<String> alerts = new ArrayList<>();
     try {
-      alerts.addAll(CalibrationCheck.of(only(sheet, of, made), Season.STATION_FILE).alerts());
+      StationSheet only =
+          now.sheet()
+              .withWires(
+                  List.of(new Wire(of.name(), of.frequencyColumn(), of.lead(), List.of(made))));
+      alerts.addAll(CalibrationCheck.of(only, Season.STATION_FILE).alerts());
     } catch (InputException e) {
       String why = e.problems().stream().map(Problem::what).findFirst().orElse("");
-      return new Storing(Optional.empty(), "Can't be stored: " + why + ".");
+      return new Outcome(leaflet, Optional.empty(), "Can't be stored: " + why + ".");
     }
     String look = alerts.isEmpty() ? "" : "Worth a look: " + String.join("; ", alerts) + ". ";
-    if (of.calibrations().contains(made)) {
-      return new Storing(Optional.empty(), look + "The station sheet has this calibration.");
-    }
-    if (made.from().isEmpty()) {
-      return new Storing(Optional.empty(), look + "To store it, enter from when it holds.");
-    }
-    if (of.calibrations().stream().anyMatch(c -> c.from().equals(made.from()))) {
-      return new Storing(
-          Optional.empty(), look + "Another calibration holds from that time: enter another one.");
-    }
-    return new Storing(Optional.of(fact(sheet, of, made, look)), look.strip());
+    Optional<String> obstacle =
+        obstacle(of, made).or(() -> Signature.missing(now, asked.initials()));
+    return new Outcome(
+        leaflet,
+        obstacle.isPresent()
+            ? Optional.empty()
+            : Optional.of(fact(now.sheet(), of, made, asked.initials(), look)),
+        (look + obstacle.orElse("")).strip());
   }
 
-  private static Fact fact(StationSheet sheet, Wire of, Calibration made, String look) {
+  private static Optional<String> obstacle(Wire of, Calibration made) {
+    if (of.calibrations().contains(made)) {
+      return Optional.of("The station sheet has this calibration.");
+    }
+    if (made.from().isEmpty()) {
+      return Optional.of("To store it, enter from when it holds.");
+    }
+    boolean late = last(of).from().isEmpty() || made.from().get().isAfter(last(of).from().get());
+    return late
+        ? Optional.empty()
+        : Optional.of(
+            "The wire has a calibration from then or later on: enter a later time, or write one"
+                + " between others into the file by hand.");
+  }
+
+  private static Fact fact(
+      StationSheet sheet, Wire of, Calibration made, String initials, String look) {
     String from = StationTime.words(made.from().orElseThrow(), sheet.utcOffset());
-    Calibration before = of.calibrationAt(made.from().orElseThrow().toEpochMilli());
     String wire = "wire " + of.name() + " from " + from + " (UTC" + sheet.utcOffset() + ") on";
     return new Fact.OfSheet(
         of.name(),
         made,
+        new Fact.OfNotebook(
+            remark(StoredWords.calibration(of.name(), made, sheet.utcOffset())), initials, ""),
         "Write this calibration of "
             + wire
             + " into "
             + Season.STATION_FILE
             + "?\n\n"
-            + numbers(made)
+            + StoredWords.coefficients(made)
             + "\ninstead of "
-            + numbers(before)
+            + StoredWords.coefficients(last(of))
             + "\n\n"
             + look
             + "Totals from then on follow it. It can't be undone here.",
-        "Stored in " + Season.STATION_FILE + ": " + wire + ", " + numbers(made));
-  }
-
-  private static String numbers(Calibration of) {
-    return "A "
-        + of.aCmPerHz()
-        + " cm/Hz, B "
-        + of.bCmPerHz2()
-        + " cm/Hz², f0 "
-        + of.f0Hz()
-        + " Hz";
-  }
-
-  /** The sheet with nothing but a wire with a calibration, which alone is to be checked. */
-  private static StationSheet only(StationSheet sheet, Wire of, Calibration made) {
-    return new StationSheet(
-        sheet.name(),
-        sheet.latitudeDeg(),
-        sheet.longitudeDeg(),
-        sheet.elevationM(),
-        sheet.utcOffset(),
-        sheet.dayStartsAt(),
-        sheet.gauge(),
-        List.of(new Wire(of.name(), of.frequencyColumn(), of.lead(), List.of(made))),
-        sheet.layout(),
-        sheet.channels());
+        "Stored in " + Season.STATION_FILE + ": " + wire + ", " + StoredWords.coefficients(made));
   }
 }

@@ -33,9 +33,11 @@ public sealed interface Fact {
    *
    * @param wire name of the wire
    * @param calibration the calibration
+   * @param entry what the notebook says of it
    * @param question with the numbers
    * @param stored what to say then
    */
-  record OfSheet(String wire, Calibration calibration, String question, String stored)
+  record OfSheet(
+      String wire, Calibration calibration, OfNotebook entry, String question, String stored)
       implements Fact {}
 }

@@ -32,7 +32,13 @@ public final class InstallationForm extends BenchForm {
 
   @Override
   public List<BenchField> fields() {
-    return List.of(BenchField.FROM, BenchField.TO, BenchField.EXPECTED, BenchField.INITIALS);
+    return List.of(
+        BenchField.FROM,
+        BenchField.TO,
+        BenchField.EXPECTED,
+        BenchField.TAPS_FROM,
+        BenchField.TAPS_TO,
+        BenchField.INITIALS);
   }
 
   /** The steps of setting a gauge up. */
@@ -76,14 +82,32 @@ public final class InstallationForm extends BenchForm {
 
   @Override
   public Optional<String> fault(BenchField field) {
-    Optional<String> fault = super.fault(field);
-    boolean reversed =
-        field == BenchField.TO
-            && fault.isEmpty()
-            && time(BenchField.FROM)
-                .filter(f -> !f.isBefore(time(field).orElseThrow()))
-                .isPresent();
-    return reversed ? Optional.of("It comes after \"From\"") : fault;
+    return super.fault(field)
+        .or(
+            () ->
+                switch (field) {
+                  case TO -> after(field, BenchField.FROM, "From");
+                  case TAPS_FROM -> tapsFault();
+                  case TAPS_TO -> after(field, BenchField.TAPS_FROM, "Taps begin");
+                  default -> Optional.empty();
+                });
+  }
+
+  private Optional<String> after(BenchField field, BenchField first, String name) {
+    Optional<Instant> end = time(field);
+    return end.isPresent() && time(first).filter(f -> !f.isBefore(end.get())).isPresent()
+        ? Optional.of("It comes after \"" + name + "\"")
+        : Optional.empty();
+  }
+
+  private Optional<String> tapsFault() {
+    Optional<Instant> begin = time(BenchField.TAPS_FROM);
+    if (begin.isPresent() != time(BenchField.TAPS_TO).isPresent()) {
+      return Optional.of("Enter both, beginning and end, or neither");
+    }
+    return begin.isPresent() && time(BenchField.TO).filter(begin.get()::isBefore).isPresent()
+        ? Optional.of("The taps come after the time at rest")
+        : Optional.empty();
   }
 
   @Override
@@ -98,12 +122,14 @@ public final class InstallationForm extends BenchForm {
       return Preparation.not(fault.get());
     }
     Interval at = new Interval(checkedMs(BenchField.FROM), checkedMs(BenchField.TO));
+    Optional<Interval> taps =
+        time(BenchField.TAPS_FROM).map(f -> Interval.of(f, time(BenchField.TAPS_TO).orElseThrow()));
     double expectedMm = checked(BenchField.EXPECTED);
     Set<Integer> ticked = Set.copyOf(done);
     String initials = text(BenchField.INITIALS).strip();
     return Preparation.of(
         progress -> {
-          InstallationCheck check = InstallationCheck.of(now.season(), at, expectedMm);
+          InstallationCheck check = InstallationCheck.of(now.season(), at, expectedMm, taps);
           String note = note(check, new TreeSet<>(ticked));
           Optional<String> obstacle =
               known(now.season(), at, note)
@@ -137,19 +163,12 @@ public final class InstallationForm extends BenchForm {
 
   private static String note(InstallationCheck check, Set<Integer> ticked) {
     List<String> steps = Steps.installation();
-    String points =
-        check.points().stream()
-            .map(p -> p.what() + ": " + p.outcome().words() + ", " + p.words())
-            .collect(Collectors.joining(" "));
     String left =
         IntStream.range(0, steps.size())
             .filter(step -> !ticked.contains(step))
             .mapToObj(steps::get)
             .collect(Collectors.joining(" "));
-    return "Installation check: "
-        + check.words()
-        + ". "
-        + points
+    return check.words()
         + " Steps ticked: "
         + ticked.size()
         + " of "

@@ -1,4 +1,4 @@
-package org.rimebook.desk.model;
+package org.rimebook.notebook;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -7,11 +7,9 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
-import org.rimebook.notebook.Entry;
-import org.rimebook.notebook.Notebook;
 
 /** Headers for the entries of one step: ids that no other entry has, and when they were written. */
-final class EntryIds {
+public final class EntryIds {
 
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
@@ -22,7 +20,7 @@ final class EntryIds {
   private int next = 1;
 
   /**
-   * @param prefix what the step does, as in {@link Steps}; empty for one that marks
+   * @param prefix what the step does; empty for one that marks
    * @param notebook the notebook the entries go to
    * @param by initials of the writer
    * @param now the time, in the station's offset
@@ -34,7 +32,14 @@ final class EntryIds {
     this.stem = unused(base, notebook.history());
   }
 
-  static EntryIds of(String prefix, Notebook notebook, Writer writer) {
+  /**
+   * Ids for a step.
+   *
+   * @param prefix what the step does; empty for one that marks
+   * @param notebook the notebook the entries go to
+   * @param writer who writes
+   */
+  public static EntryIds of(String prefix, Notebook notebook, Writer writer) {
     OffsetDateTime now =
         OffsetDateTime.ofInstant(writer.clock().instant(), writer.offset())
             .truncatedTo(ChronoUnit.SECONDS);
@@ -48,10 +53,10 @@ final class EntryIds {
    * @param clock tells the time
    * @param offset the station's offset
    */
-  record Writer(String initials, Clock clock, ZoneOffset offset) {}
+  public record Writer(String initials, Clock clock, ZoneOffset offset) {}
 
   /** The header of the next entry of the step. */
-  Entry.Header header(String note) {
+  public Entry.Header header(String note) {
     return new Entry.Header(stem + "." + next++, at, by, note);
   }
 
