@@ -106,7 +106,9 @@ class BenchWindowTest {
     try (Sitting sitting = Sitting.with(season, folder.resolve("memory"))) {
       sitting.person.press("control B");
       assertThat(Person.<Boolean>see(() -> sitting.stack().isShowing())).isFalse();
-      assertThat(Texts.in(sitting.frame())).contains("Tallis Flat", "Save PDF…", "Enter at least");
+      sitting.person.waitFor(
+          "what is missing", () -> Texts.in(sitting.frame()).contains("Enter at least one weight"));
+      assertThat(Texts.in(sitting.frame())).contains("Tallis Flat", "Save PDF…");
       sitting.person.press("B");
       assertThat(Person.<Object>see(() -> sitting.workspace().draft().get()))
           .isEqualTo(Optional.empty());
@@ -182,7 +184,7 @@ class BenchWindowTest {
       sitting.person.press("control Z");
       assertThat(notebook(season)).hasSize(before + 3);
       assertThat(notebook(season).get(before + 2)).contains("withdrawal");
-      waitForPaper(sitting, "is in the notebook");
+      waitForPaper(sitting, "Undone: service visit");
     }
   }
 
@@ -236,6 +238,8 @@ class BenchWindowTest {
     task(sitting, 4);
     fill(sitting, "Antifreeze (L)", "a jug");
     sitting.person.press("TAB");
+    sitting.person.waitFor(
+        "what is missing", () -> Texts.in(sitting.frame()).contains(": Enter it, for example"));
     sitting.picture("bench-visit-fault" + name);
   }
 
@@ -248,7 +252,15 @@ class BenchWindowTest {
     try (Sitting sitting = Sitting.at(Optional.of(season), memory, 1280, 800)) {
       sitting.waitUntilSettled();
       pictures(sitting, "-dark");
+      task(sitting, 3);
+      waitForPaper(sitting, "initials");
       press(sitting, "Print…");
+      sitting.person.waitFor(
+          "that there is no printer, or the dialog of one",
+          () ->
+              Texts.in(sitting.frame()).contains("No printer is set up on this computer")
+                  || Arrays.stream(Window.getWindows())
+                      .anyMatch(window -> window != sitting.frame() && window.isShowing()));
     }
   }
 }

@@ -60,7 +60,7 @@ final class BenchFoot extends JPanel {
           }
         });
     add(words, "wmin 0");
-    add(buttons, "wmin 0, gapleft 0");
+    add(buttons, "wmin 0, pad 0 -8 0 0");
     dress();
   }
 

@@ -3,6 +3,7 @@ package org.rimebook.desk.bench;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -128,7 +129,7 @@ public final class BenchPage extends JPanel {
     side.add(top, BorderLayout.NORTH);
     side.add(deck);
     side.add(foot, BorderLayout.SOUTH);
-    side.setMinimumSize(new java.awt.Dimension(Look.px(208), Look.px(120)));
+    side.setMinimumSize(new Dimension(Look.px(208), Look.px(120)));
     return side;
   }
 
@@ -160,7 +161,7 @@ public final class BenchPage extends JPanel {
           case VISIT_DONE -> new VisitPanel(model, forms.visit());
         };
     JScrollPane scroll = Sheet.scrolling(panel);
-    scroll.setMinimumSize(new java.awt.Dimension(0, 0));
+    scroll.setMinimumSize(new Dimension(0, 0));
     deck.add(scroll, task.name());
     return panel;
   }
@@ -220,6 +221,7 @@ public final class BenchPage extends JPanel {
       String words = ((BenchTask) value).words();
       super.getListCellRendererComponent(list, words, index, selected, focused);
       setBorder(BorderFactory.createEmptyBorder(Look.px(6), Look.px(8), Look.px(6), Look.px(12)));
+      setOpaque(selected);
       setToolTipText(((BenchTask) value).sentence());
       return this;
     }

@@ -2,6 +2,8 @@ package org.rimebook.desk.bench;
 
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -88,7 +90,7 @@ abstract class BenchPanel extends Sheet {
 
   /** Adds the name of what follows. */
   final void heading(String words) {
-    add(Words.label(words, () -> Look.bold(1), Look::ink), "gaptop 4");
+    add(Words.text(words, () -> Look.bold(1), Look::ink), "gaptop 4, wmin 0");
   }
 
   /** Adds words that say what can hurt; empty at first. */
@@ -125,7 +127,7 @@ abstract class BenchPanel extends Sheet {
   }
 
   /** Words beside a box that press it. */
-  private static final class Pressing extends java.awt.event.MouseAdapter {
+  private static final class Pressing extends MouseAdapter {
     private final AbstractButton box;
 
     Pressing(AbstractButton box) {
@@ -133,7 +135,7 @@ abstract class BenchPanel extends Sheet {
     }
 
     @Override
-    public void mouseClicked(java.awt.event.MouseEvent event) {
+    public void mouseClicked(MouseEvent event) {
       box.doClick();
     }
   }

@@ -75,7 +75,7 @@ final class CalibrationPanel extends BenchPanel {
         "wmin 0");
     weights.add(scroll, "h 100:186:, wmin 0");
     weights.add(wrong, "wmin 0");
-    weights.add(buttons, "wmin 0");
+    weights.add(buttons, "wmin 0, pad 0 -8 0 0");
   }
 
   private static JButton button(String name, char mnemonic, String about, Runnable deed) {

@@ -1,5 +1,7 @@
 package org.rimebook.desk.bench;
 
+import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.event.ComponentAdapter;
@@ -43,7 +45,7 @@ final class PaperPane extends JPanel {
   private boolean dimmed;
 
   PaperPane(Tasks tasks) {
-    super(new java.awt.BorderLayout());
+    super(new BorderLayout());
     this.tasks = tasks;
     settled.setRepeats(false);
     getAccessibleContext().setAccessibleName("Paper");
@@ -129,7 +131,7 @@ final class PaperPane extends JPanel {
   }
 
   private void dim() {
-    for (java.awt.Component part : sheet.getComponents()) {
+    for (Component part : sheet.getComponents()) {
       if (part instanceof PageView view) {
         view.dim(dimmed);
       }
