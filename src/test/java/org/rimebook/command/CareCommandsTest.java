@@ -72,6 +72,23 @@ class CareCommandsTest {
   }
 
   @Test
+  void theVisitSheetOfAHardWinterIsOnePage() throws IOException {
+    Path pdf = folder.resolve("visit.pdf");
+    run(
+        "next-visit",
+        SEASON,
+        "--antifreeze",
+        "methanol",
+        "--coldest",
+        "-20",
+        "--pdf",
+        pdf.toString());
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      assertThat(document.getNumberOfPages()).isEqualTo(1);
+    }
+  }
+
+  @Test
   void rememberedTablesHaveToBeAskedFor() {
     String[] asked = {"next-visit", SEASON, "--antifreeze", "ethylene-glycol", "--coldest", "-20"};
     assertThat(run((Object[]) asked)).isEqualTo(ExitCode.WRONG_USE);

@@ -25,6 +25,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.SeenWhenFocused;
 import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.Sheet;
@@ -160,6 +161,7 @@ public final class BenchPage extends JPanel {
           case INSTALLATION -> new InstallationPanel(model, forms.installation());
           case VISIT_DONE -> new VisitPanel(model, forms.visit());
         };
+    SeenWhenFocused.watch(panel);
     JScrollPane scroll = Sheet.scrolling(panel);
     scroll.setMinimumSize(new Dimension(0, 0));
     deck.add(scroll, task.name());

@@ -2,6 +2,7 @@ package org.rimebook.desk.form;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Rectangle;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
@@ -27,6 +28,12 @@ public final class Words {
   public static JTextArea text(String text, Supplier<Font> font, Supplier<Color> colour) {
     JTextArea area =
         new JTextArea(text) {
+          /** A page scrolls where its reader scrolls it, not to words that change. */
+          @Override
+          public void scrollRectToVisible(Rectangle place) {
+            // stays where it is
+          }
+
           @Override
           public void updateUI() {
             super.updateUI();

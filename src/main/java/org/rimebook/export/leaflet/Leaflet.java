@@ -29,6 +29,9 @@ public record Leaflet(String title, String station, List<Part> parts) {
   /** A paragraph. */
   public record Words(String words) implements Part {}
 
+  /** A paragraph in small type. */
+  public record Fine(String words) implements Part {}
+
   /**
    * A step to be done, with a box to tick on paper.
    *
@@ -70,6 +73,11 @@ public record Leaflet(String title, String station, List<Part> parts) {
 
     Builder words(String words) {
       parts.add(new Words(words));
+      return this;
+    }
+
+    Builder fine(String words) {
+      parts.add(new Fine(words));
       return this;
     }
 

@@ -25,6 +25,8 @@ public final class LeafletPdf {
         flow.heading2(heading.words());
       } else if (part instanceof Leaflet.Words words) {
         flow.paragraph(words.words());
+      } else if (part instanceof Leaflet.Fine fine) {
+        flow.small(fine.words());
       } else if (part instanceof Leaflet.Step step) {
         flow.step(step.words(), step.done());
       } else if (part instanceof Leaflet.Caution caution) {

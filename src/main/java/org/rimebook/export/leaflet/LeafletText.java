@@ -22,6 +22,8 @@ public final class LeafletText {
         lines.add(heading.words());
       } else if (part instanceof Leaflet.Words words) {
         lines.add("  " + words.words());
+      } else if (part instanceof Leaflet.Fine fine) {
+        lines.add("  " + fine.words());
       } else if (part instanceof Leaflet.Step step) {
         lines.add((step.done() ? "  x " : "  - ") + step.words());
       } else if (part instanceof Leaflet.Caution caution) {

@@ -38,6 +38,14 @@ public record OutlookParts(
     leaflet.heading("What to bring").words(bring());
   }
 
+  /** In short, so that a sheet of one page has room for more. */
+  void addShort(Leaflet.Builder leaflet) {
+    leaflet.heading("Charge").words(latest()).words("Bring " + bring()).table(table());
+    leaflet.fine(contents() + " " + freezing() + " " + rate());
+    why(leaflet, "Overflow", outlook.overflow());
+    why(leaflet, "Freezing", outlook.freeze());
+  }
+
   private ZoneOffset offset() {
     return sheet.utcOffset();
   }

@@ -2,9 +2,9 @@ package org.rimebook.export.leaflet;
 
 import static org.rimebook.station.Words.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.rimebook.export.report.Table;
 import org.rimebook.findings.Finding;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.StationSheet;
@@ -30,43 +30,44 @@ public final class VisitSheet {
     StationSheet sheet = result.season().sheet();
     LastLevels last = LastLevels.of(result.stage());
     Leaflet.Builder leaflet = new Leaflet.Builder();
-    leaflet.heading("Last levels").table(levels(last, sheet));
-    outlook.ifPresent(parts -> parts.add(leaflet));
+    leaflet.words(levels(last, sheet));
+    outlook.ifPresent(parts -> parts.addShort(leaflet));
     leaflet.heading("Look at");
     findings(leaflet, result);
     leaflet.heading("Do").steps(Steps.visit());
     leaflet
         .heading("Write down")
-        .blanks("Arrived", "Left", "By")
-        .blanks("Level before mm", "Level after mm", "Taken out L")
-        .blanks("Antifreeze L", "Oil L", "Supply V")
+        .blanks("Arrived", "Left", "By", "Supply V")
+        .blanks("Level before mm", "Level after mm", "Taken out L", "Antifreeze L", "Oil L")
         .blanks("Snow, ice, anything else");
-    leaflet.heading("Cautions");
-    outlook.ifPresent(parts -> leaflet.cautions(Caution.charge(parts.antifreeze())));
-    return leaflet
-        .cautions(Caution.lifting(last.meanMm().orElse(0), sheet.gauge()))
-        .cautions(Caution.site())
-        .done("Visit sheet", sheet.name());
+    List<String> cautions = new ArrayList<>();
+    outlook.ifPresent(parts -> cautions.addAll(Caution.charge(parts.antifreeze())));
+    cautions.addAll(Caution.lifting(last.meanMm().orElse(0), sheet.gauge()));
+    cautions.addAll(Caution.site());
+    return leaflet.heading("Cautions").cautions(cautions).done("Visit sheet", sheet.name());
   }
 
-  private static Table levels(LastLevels last, StationSheet sheet) {
-    Table.Builder table =
-        new Table.Builder().words("Wire").words("Lead").figures("Depth mm").words("At");
+  private static String levels(LastLevels last, StationSheet sheet) {
+    List<String> wires = new ArrayList<>();
     for (int wire = 0; wire < sheet.wires().size(); wire++) {
-      table.row(
-          sheet.wires().get(wire).name(),
-          sheet.wires().get(wire).lead().orElse(Say.NONE),
-          Say.number(last.wires().get(wire), 1),
-          Say.time(last.atMs(), sheet.utcOffset()));
+      String lead = sheet.wires().get(wire).lead().map(l -> " (" + l + " lead)").orElse("");
+      wires.add(
+          sheet.wires().get(wire).name()
+              + lead
+              + " "
+              + Say.number(last.wires().get(wire), 1)
+              + " mm");
     }
-    table.sum(
-        "bucket",
-        "",
-        Say.number(last.meanMm(), 1),
+    String holds =
         sheet.gauge().capacityMm().isPresent()
-            ? text("holds %.0f mm", sheet.gauge().capacityMm().getAsDouble())
-            : "");
-    return table.done();
+            ? text(" of %.0f mm", sheet.gauge().capacityMm().getAsDouble())
+            : " mm";
+    return text(
+        "Last levels, %s: bucket %s%s; %s.",
+        Say.time(last.atMs(), sheet.utcOffset()),
+        Say.number(last.meanMm(), 1),
+        holds,
+        String.join(", ", wires));
   }
 
   private static void findings(Leaflet.Builder leaflet, SeasonResult result) {
@@ -78,12 +79,12 @@ public final class VisitSheet {
         .limit(MOST_FINDINGS)
         .forEach(
             finding ->
-                leaflet.words(
+                leaflet.fine(
                     Say.date(finding.span().fromMs(), result.season().sheet().utcOffset())
                         + ": "
                         + finding.reason()));
     if (open.size() > MOST_FINDINGS) {
-      leaflet.words(
+      leaflet.fine(
           Words.counted(open.size() - MOST_FINDINGS, "weaker finding") + " more to be decided.");
     }
   }
