@@ -77,7 +77,8 @@ public final class VisitForm extends BenchForm {
               .map(Caution::charge)
               .orElse(
                   List.of(
-                      "Antifreeze: read its data sheet; which it is can be chosen under Charge.")));
+                      "Antifreeze: read its data sheet, wear gloves and eye protection, and let"
+                          + " nothing go on the ground or into a drain.")));
     }
     if (done(VisitAction.EMPTIED)) {
       cautions.addAll(Caution.lifting(number(BenchField.LEVEL_BEFORE).orElse(0), gauge));
