@@ -131,7 +131,11 @@ final class MainWindow {
     deck.add(season, SEASON);
     start
         .front()
-        .follow(front -> ((CardLayout) deck.getLayout()).show(deck, front ? START : SEASON));
+        .follow(
+            front -> {
+              ((CardLayout) deck.getLayout()).show(deck, front ? START : SEASON);
+              pages.resume();
+            });
     JPanel all = new JPanel(new BorderLayout());
     all.add(deck);
     all.add(status, BorderLayout.SOUTH);

@@ -60,4 +60,9 @@ final class SeasonPages extends JPanel {
     deck.validate();
     bench.get().focus();
   }
+
+  /** Gives the focus back to the bench, if it is what shows. */
+  void resume() {
+    bench.filter(BenchPage::isShowing).ifPresent(BenchPage::focus);
+  }
 }

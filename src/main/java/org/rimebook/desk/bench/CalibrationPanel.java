@@ -69,7 +69,7 @@ final class CalibrationPanel extends BenchPanel {
     weights.add(
         Words.text(
             "Each weight with the frequency read under it; 0 is the empty bucket. Three or more"
-                + " give a fit, one or two check the wire.",
+                + " give a fit, one or two check the wire. Ctrl+Tab leaves the table.",
             () -> Look.text(0.92),
             Look::muted),
         "wmin 0");

@@ -6,6 +6,7 @@ import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.awt.event.ActionEvent;
 import java.io.IOException;
+import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JLabel;
@@ -16,6 +17,7 @@ import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
+import javax.swing.text.DefaultEditorKit;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.bench.CalibrationForm;
 import org.rimebook.desk.model.bench.CalibrationForm.Source;
@@ -59,7 +61,7 @@ final class LoadsTable extends JTable {
     for (int column = 0; column < getColumnCount(); column++) {
       getColumnModel().getColumn(column).setHeaderRenderer(right(head));
       getColumnModel().getColumn(column).setCellRenderer(numbers);
-      getColumnModel().getColumn(column).setCellEditor(new Selecting());
+      getColumnModel().getColumn(column).setCellEditor(new Selecting(this::pasteInto));
     }
     getColumnModel().getColumn(0).setMaxWidth(Look.px(48));
   }
@@ -103,13 +105,31 @@ final class LoadsTable extends JTable {
 
   void paste() {
     stop();
-    try {
-      Object text =
-          Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
-      form.loads().paste(text.toString(), Math.max(0, getSelectedRow()));
-    } catch (UnsupportedFlavorException | IOException | IllegalStateException e) {
-      // Nothing that is text, or the clipboard is another program's: there is nothing to paste.
+    if (form.loads().paste(clipboard(), Math.max(0, getSelectedRow())) == 0) {
       getToolkit().beep();
+    }
+  }
+
+  /** The text of the clipboard; empty when there is none, or while another program holds it. */
+  private static String clipboard() {
+    try {
+      return Toolkit.getDefaultToolkit()
+          .getSystemClipboard()
+          .getData(DataFlavor.stringFlavor)
+          .toString();
+    } catch (UnsupportedFlavorException | IOException | IllegalStateException e) {
+      return "";
+    }
+  }
+
+  /** Into a cell that is being typed in goes a number; rows go where rows belong. */
+  private void pasteInto(JTextField cell) {
+    String text = clipboard();
+    if (text.strip().matches("\\S*")) {
+      cell.replaceSelection(text.strip());
+    } else {
+      getCellEditor().cancelCellEditing();
+      paste();
     }
   }
 
@@ -202,9 +222,20 @@ final class LoadsTable extends JTable {
   private static final class Selecting extends DefaultCellEditor {
     private static final long serialVersionUID = 1L;
 
-    Selecting() {
+    Selecting(Consumer<JTextField> paste) {
       super(new JTextField());
-      ((JTextField) getComponent()).setHorizontalAlignment(SwingConstants.RIGHT);
+      JTextField field = (JTextField) getComponent();
+      field.setHorizontalAlignment(SwingConstants.RIGHT);
+      field
+          .getActionMap()
+          .put(
+              DefaultEditorKit.pasteAction,
+              new AbstractAction() {
+                @Override
+                public void actionPerformed(ActionEvent event) {
+                  paste.accept(field);
+                }
+              });
     }
 
     @Override

@@ -262,8 +262,8 @@ public final class BenchModel {
         changedFolder -> {
           if (workspace.opened().get().map(Opened::folder).equals(Optional.of(changedFolder))) {
             sign(fact.entry());
-            keeper.write(List.of(fact.entry().entry()));
-            storing = Optional.of(fact);
+            boolean told = keeper.write(List.of(fact.entry().entry()));
+            storing = Optional.of(told ? fact : fact.untold());
             reopen.accept(changedFolder);
           }
         },

@@ -39,5 +39,16 @@ public sealed interface Fact {
    */
   record OfSheet(
       String wire, Calibration calibration, OfNotebook entry, String question, String stored)
-      implements Fact {}
+      implements Fact {
+
+    /** The same where the notebook couldn't be written to. */
+    OfSheet untold() {
+      return new OfSheet(
+          wire,
+          calibration,
+          entry,
+          question,
+          stored + ". The notebook couldn't be written to: put a remark about it there");
+    }
+  }
 }

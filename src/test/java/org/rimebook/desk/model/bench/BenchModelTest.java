@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.model.bench.CalibrationForm.Source;
+import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.export.leaflet.LeafletText;
 import org.rimebook.fixture.AtOnce;
 import org.rimebook.fixture.Bucket;
@@ -27,16 +27,15 @@ import org.rimebook.notebook.VisitAction;
 import org.rimebook.season.Season;
 import org.rimebook.season.SheetChange;
 import org.rimebook.station.Interval;
-import org.rimebook.upkeep.Antifreeze;
 
-/** The bench without a component, on the sample of a quiet valley. */
+/** The bench without a component, on the sample of a quiet valley without its totals. */
 class BenchModelTest {
 
   private static final String WEIGHTS = "0\t1050,1\n2\t1521,4\n4\t1876,5\n6\t2173,2\n8\t2434,2";
 
   @TempDir private Path temporary;
   private final Workspace workspace = new Workspace();
-  private final AtOnce tasks = new AtOnce();
+  private final AtOnce tasks = AtOnce.without(Lane.SETTLE);
   private final SeasonKeeper keeper =
       new SeasonKeeper(workspace, tasks, Clock.fixed(Bucket.at(9000), ZoneOffset.UTC));
   private final BenchModel bench =
@@ -168,38 +167,6 @@ class BenchModelTest {
     BenchPaper paper = made(BenchTask.CALIBRATION);
     assertThat(paper.current()).isFalse();
     assertThat(paper.words()).isNotBlank().doesNotContain("Exception");
-  }
-
-  @Test
-  void chargeAndNextVisitShareWhatIsPouredAndSayWhatTheCommandLineSays() {
-    ChargeForm charge = at(BenchTask.CHARGE).charge();
-    assertThat(made(BenchTask.CHARGE).words()).isEqualTo("Choose the antifreeze");
-    charge.poured().antifreeze(Optional.of(Antifreeze.ETHYLENE_GLYCOL));
-    assertThat(made(BenchTask.CHARGE).words()).contains("only remembered", "tick the box");
-    charge.poured().antifreeze(Optional.of(Antifreeze.METHANOL));
-    charge.poured().type(BenchField.STRENGTH, "60");
-    assertThat(text(made(BenchTask.CHARGE)))
-        .isEqualTo(out("charge", season, "--antifreeze", "methanol", "--strength", "60"));
-    NextVisitForm next = at(BenchTask.NEXT_VISIT).nextVisit();
-    assertThat(made(BenchTask.NEXT_VISIT).words()).contains("Coldest air expected (°C): Enter it");
-    next.type(BenchField.COLDEST, "-20");
-    next.type(BenchField.FIRST_ANTIFREEZE, "2");
-    next.paper(NextVisitForm.Paper.OUTLOOK);
-    assertThat(text(made(BenchTask.NEXT_VISIT)))
-        .isEqualTo(
-            out(
-                "next-visit",
-                season,
-                "--antifreeze",
-                "methanol",
-                "--strength",
-                "60",
-                "--coldest",
-                "-20",
-                "--antifreeze-l",
-                "2"));
-    next.paper(NextVisitForm.Paper.SHEET);
-    assertThat(text(made(BenchTask.NEXT_VISIT))).startsWith("Visit sheet");
   }
 
   @Test
