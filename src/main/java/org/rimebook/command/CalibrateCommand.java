@@ -7,8 +7,8 @@ import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.export.leaflet.CalibrationLeaflet;
 import org.rimebook.export.leaflet.Leaflet;
@@ -19,8 +19,9 @@ import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
-import org.rimebook.upkeep.FieldCheck;
 import org.rimebook.upkeep.LoadReading;
+import org.rimebook.upkeep.StoredWords;
+import org.rimebook.upkeep.Weighing;
 import org.rimebook.upkeep.WeightFit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -135,22 +136,23 @@ final class CalibrateCommand implements Callable<Integer> {
 
   private Leaflet leaflet(StationSheet sheet, CalibrationCurve curve) throws InputException {
     List<LoadReading> readings = readings();
-    List<LoadReading> weighed = readings.stream().filter(r -> r.massKg() > 0).toList();
-    if (weighed.isEmpty()) {
+    if (readings.stream().noneMatch(reading -> reading.massKg() > 0)) {
       throw new IllegalArgumentException("give at least one weight with --load or --water");
     }
-    if (weighed.size() <= 2) {
-      return checked(sheet, curve, readings, weighed);
-    }
-    double areaCm2 = sheet.gauge().orificeAreaCm2();
-    WeightFit fit =
-        f0Hz.isPresent()
-            ? WeightFit.of(readings, areaCm2, f0Hz.get(), 0)
-            : WeightFit.of(readings, areaCm2);
+    Weighing weighing =
+        new Weighing(
+            readings,
+            f0Hz.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+            sheet.gauge().orificeAreaCm2());
     if (store.writer().isPresent()) {
-      store(sheet, fit, store.writer().get());
+      Optional<WeightFit> fit = weighing.fit();
+      if (fit.isPresent()) {
+        store(sheet, fit.get(), store.writer().get());
+      } else {
+        remark(sheet, StoredWords.checked(wire, weighing.checks(curve)), store.writer().get());
+      }
     }
-    return CalibrationLeaflet.of(wire, fit, curve, sheet.name());
+    return CalibrationLeaflet.of(wire, weighing, curve, sheet.name());
   }
 
   private List<LoadReading> readings() {
@@ -160,28 +162,6 @@ final class CalibrateCommand implements Callable<Integer> {
     return readings;
   }
 
-  private Leaflet checked(
-      StationSheet sheet,
-      CalibrationCurve curve,
-      List<LoadReading> readings,
-      List<LoadReading> weighed)
-      throws InputException {
-    LoadReading empty =
-        readings.stream()
-            .filter(r -> r.massKg() == 0)
-            .findFirst()
-            .orElseGet(() -> new LoadReading(0, f0Hz.orElse(curve.f0Hz())));
-    List<FieldCheck> checks =
-        weighed.stream()
-            .map(with -> FieldCheck.of(curve, empty, with, sheet.gauge().orificeAreaCm2()))
-            .toList();
-    if (store.writer().isPresent()) {
-      String words = checks.stream().map(FieldCheck::words).collect(Collectors.joining(" "));
-      remark(sheet, "Wire " + wire + " checked: " + words, store.writer().get());
-    }
-    return CalibrationLeaflet.of(wire, checks, sheet.name());
-  }
-
   private void store(StationSheet sheet, WeightFit fit, DatedRemark.Writer writer)
       throws InputException {
     if (validFrom.isEmpty()) {
@@ -189,24 +169,9 @@ final class CalibrateCommand implements Callable<Integer> {
           "say with --valid-from since when the calibration holds, so that it can be stored");
     }
     Instant from = Instant.ofEpochMilli(StationInstant.of(validFrom.get(), sheet));
-    Calibration fitted =
-        new Calibration(
-            Optional.of(from), fit.aCmPerHz(), fit.bCmPerHz2(), fit.fit().curve().f0Hz());
+    Calibration fitted = fit.calibration(Optional.of(from));
     SheetChange.addCalibration(season, wire, fitted);
-    remark(
-        sheet,
-        "Wire "
-            + wire
-            + " has a new calibration from "
-            + from.atOffset(sheet.utcOffset())
-            + " on: A "
-            + fitted.aCmPerHz()
-            + " cm/Hz, B "
-            + fitted.bCmPerHz2()
-            + " cm/Hz², f0 "
-            + fitted.f0Hz()
-            + " Hz.",
-        writer);
+    remark(sheet, StoredWords.calibration(wire, fitted, sheet.utcOffset()), writer);
   }
 
   private void remark(StationSheet sheet, String note, DatedRemark.Writer writer)

@@ -29,10 +29,12 @@ import org.rimebook.desk.model.ViewKeeper;
 import org.rimebook.desk.model.WindowState;
 import org.rimebook.desk.model.WindowState.Place;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.model.bench.BenchModel;
 import org.rimebook.desk.report.PaperDialogs;
 import org.rimebook.desk.start.StartScreen;
 import org.rimebook.desk.table.SeasonDialogs;
 import org.rimebook.desk.task.SwingTasks;
+import org.rimebook.season.SheetChange;
 
 /** The window: puts the parts together and ends when it is closed. */
 final class MainWindow {
@@ -52,6 +54,7 @@ final class MainWindow {
   private final JFrame frame;
   private final StartScreen start;
   private final SeasonPane pane;
+  private final SeasonPages pages;
   private final FirstPicture picture;
   private boolean complete;
 
@@ -65,6 +68,7 @@ final class MainWindow {
     frame = new JFrame("Rimebook");
     start = new StartScreen(workspace, keeper, tasks, memory, Clock.systemUTC());
     pane = new SeasonPane(workspace, keeper, tasks, views);
+    pages = new SeasonPages(pane);
     picture = new FirstPicture(pane.stack()::isDrawn);
     keeper.computeAfter(picture::then);
     book.add(start.actions());
@@ -122,12 +126,16 @@ final class MainWindow {
     JPanel deck = new JPanel(new CardLayout());
     JPanel season = new JPanel(new BorderLayout());
     season.add(new Header(workspace), BorderLayout.NORTH);
-    season.add(pane);
+    season.add(pages);
     deck.add(start, START);
     deck.add(season, SEASON);
     start
         .front()
-        .follow(front -> ((CardLayout) deck.getLayout()).show(deck, front ? START : SEASON));
+        .follow(
+            front -> {
+              ((CardLayout) deck.getLayout()).show(deck, front ? START : SEASON);
+              pages.resume();
+            });
     JPanel all = new JPanel(new BorderLayout());
     all.add(deck);
     all.add(status, BorderLayout.SOUTH);
@@ -147,12 +155,21 @@ final class MainWindow {
   private void complete() {
     book.add(pane.complete(keeper, tasks));
     book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());
+    book.add(pages.complete(bench(), tasks, this::say));
     book.add(new PaperDialogs(workspace, tasks, () -> frame).actions());
     frame.setJMenuBar(book.menus());
     book.bind(frame.getRootPane());
     frame.validate();
     frame.setIconImages(Icons.window());
     complete = true;
+  }
+
+  private BenchModel bench() {
+    return new BenchModel(workspace, keeper, tasks, SheetChange::addCalibration, start::open);
+  }
+
+  private void say(String words) {
+    workspace.notice().set(new Notice(Notice.Weight.NOTE, words));
   }
 
   /** Whether the whole window is there. */

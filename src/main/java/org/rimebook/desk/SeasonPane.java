@@ -15,6 +15,7 @@ import org.rimebook.desk.model.FindingWalk;
 import org.rimebook.desk.model.Marking;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.ViewKeeper;
+import org.rimebook.desk.model.Watched;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.page.EntryLane;
 import org.rimebook.desk.page.MarkDesk;
@@ -25,6 +26,7 @@ import org.rimebook.desk.table.ComparePanel;
 import org.rimebook.desk.table.TotalsTable;
 import org.rimebook.desk.table.WhyPanel;
 import org.rimebook.desk.task.Tasks;
+import org.rimebook.findings.Finding;
 
 /** One season: strips with their lane and overview, the drawer under them, the side beside them. */
 final class SeasonPane extends JPanel {
@@ -84,6 +86,40 @@ final class SeasonPane extends JPanel {
     all.addAll(compare.actions());
     all.addAll(own());
     return all;
+  }
+
+  /** Keeps another divider, with those of the strips. */
+  void keep(String name, JSplitPane pane, double first) {
+    dividers.keep(name, pane, first);
+  }
+
+  /** Runs something whenever what was asked for shows in the strips or beside them. */
+  void whenWanted(Runnable show) {
+    workspace.drawer().watch(open -> show.run());
+    workspace
+        .asked()
+        .watch(
+            asked -> {
+              if (asked.isPresent()) {
+                show.run();
+              }
+            });
+    walk.marking()
+        .task()
+        .watch(
+            task -> {
+              if (task.isPresent()) {
+                show.run();
+              }
+            });
+    Watched<Optional<Finding>> reviewed = new Watched<>(workspace.findings().get().reviewed());
+    workspace.findings().watch(left -> reviewed.set(left.reviewed()));
+    reviewed.watch(
+        finding -> {
+          if (finding.isPresent()) {
+            show.run();
+          }
+        });
   }
 
   private static JSplitPane split(int way, JComponent first, JComponent second, double weight) {

@@ -41,7 +41,8 @@ public record BucketNow(
     if (emptied < 0 && !(like.antifreezeL() > 0)) {
       throw new IllegalArgumentException(
           "no visit of the notebook empties the bucket, so what is in it isn't known: add the"
-              + " visit, or give --antifreeze-l, the litres in it when the record begins");
+              + " visit, or give the litres in it when the record begins (on the command line,"
+              + " --antifreeze-l)");
     }
     Poured first = emptied < 0 ? like : like.at(visits.get(emptied));
     double chargedMm =

@@ -51,7 +51,8 @@ public record CatchRates(double medianMmPerDay, double wetMmPerDay, int runDays,
     if (days.size() < LEAST_DAYS) {
       throw new IllegalArgumentException(
           text(
-              "rates need %d days of totals, and the season has %d; give --wet-rate instead",
+              "rates need %d days of totals, and the season has %d; give a rate instead (on the command"
+                  + " line, --wet-rate)",
               LEAST_DAYS, days.size()));
     }
     double[] sums = new double[days.size() - RUN_DAYS + 1];

@@ -45,6 +45,14 @@ public final class Caution {
     return words;
   }
 
+  /** Putting check weights on. */
+  public static List<String> weights() {
+    return List.of(
+        "Check weights: lower each by hand, one at a time, and take it off the same way; keep feet"
+            + " and fingers from under it, hands off wires under load, and eyes away from a wire"
+            + " that could part.");
+  }
+
   /** Getting there, and electricity. */
   public static List<String> site() {
     return List.of(

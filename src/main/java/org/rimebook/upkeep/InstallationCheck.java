@@ -181,6 +181,11 @@ public record InstallationCheck(
         : new Point(what, Outcome.LOOK, words + ": " + remedy + ".");
   }
 
+  /** The outcome in a few words. */
+  public String summary() {
+    return good() ? "everything that readings tell is good" : "look again at some";
+  }
+
   /** All of it in one paragraph, for an entry. */
   public String words() {
     String wind =

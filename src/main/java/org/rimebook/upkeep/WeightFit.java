@@ -1,9 +1,12 @@
 package org.rimebook.upkeep;
 
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.rimebook.depth.CalibrationFit;
 import org.rimebook.depth.CalibrationUncertainty;
+import org.rimebook.station.Calibration;
 
 /**
  * A wire's calibration fitted to check weights.
@@ -94,5 +97,14 @@ public record WeightFit(CalibrationFit fit, double uF0Hz, List<Residual> residua
   /** B [cm/Hz²], as the station sheet has it. */
   public double bCmPerHz2() {
     return fit.curve().bMmPerHz2() / MM_PER_CM;
+  }
+
+  /**
+   * The calibration, as the station sheet has it.
+   *
+   * @param from since when it holds
+   */
+  public Calibration calibration(Optional<Instant> from) {
+    return new Calibration(from, aCmPerHz(), bCmPerHz2(), fit.curve().f0Hz());
   }
 }

@@ -30,6 +30,32 @@ final class Texts {
         .orElseThrow();
   }
 
+  /** The component with an accessible name that shows in a window. */
+  static Component named(Container container, String name) {
+    return Stream.of(container.getComponents())
+        .filter(Component::isShowing)
+        .flatMap(Texts::withinAndItself)
+        .filter(part -> !(part instanceof JLabel) && name.equals(name(part)))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("nothing here is named " + name));
+  }
+
+  /** Whether something shows in a window whose accessible name begins so. */
+  static boolean shows(Container container, String beginning) {
+    return Stream.of(container.getComponents())
+        .filter(Component::isShowing)
+        .flatMap(Texts::withinAndItself)
+        .anyMatch(part -> name(part).startsWith(beginning));
+  }
+
+  private static String name(Component part) {
+    String name =
+        part.getAccessibleContext() == null
+            ? null
+            : part.getAccessibleContext().getAccessibleName();
+    return name == null ? "" : name;
+  }
+
   private static Stream<Component> withinAndItself(Component part) {
     Stream<Component> within =
         part instanceof Container container

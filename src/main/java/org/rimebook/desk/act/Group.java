@@ -8,6 +8,7 @@ public enum Group {
   NOTEBOOK("Notebook", 'N'),
   FINDINGS("Findings", 'F'),
   TOTALS("Totals", 'T'),
+  BENCH("Bench", 'B'),
   HELP("Help", 'H');
 
   private final String words;

@@ -140,7 +140,7 @@ public final class FigureModel {
 
   private static Path write(SeasonFigure figure, Wish wish) throws InputException {
     FigureFormat format = FigureFormat.of(wish.file().toString()).orElseThrow();
-    return ReportModel.write(wish.file(), FigureFile.bytes(figure, format, wish.dpi()));
+    return PaperFile.write(wish.file(), FigureFile.bytes(figure, format, wish.dpi()));
   }
 
   /** Gives it up. */

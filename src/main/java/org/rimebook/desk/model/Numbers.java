@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
 /** Numbers as people type them: a decimal point or comma, a minus sign or a hyphen. */
-final class Numbers {
+public final class Numbers {
 
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d{1,3})?");
@@ -12,7 +12,7 @@ final class Numbers {
   private Numbers() {}
 
   /** The number; empty when the text isn't one. */
-  static OptionalDouble read(String text) {
+  public static OptionalDouble read(String text) {
     String plain = text.strip().replace('−', '-');
     if (!NUMBER.matcher(plain).matches()) {
       return OptionalDouble.empty();
@@ -22,7 +22,7 @@ final class Numbers {
   }
 
   /** What to say where there is none. */
-  static String fault(String example) {
+  public static String fault(String example) {
     return "Write a number, like " + example;
   }
 }

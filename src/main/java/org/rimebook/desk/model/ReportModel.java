@@ -1,15 +1,10 @@
 package org.rimebook.desk.model;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
-import org.rimebook.export.OutputFolder;
 import org.rimebook.export.report.SeasonReport;
-import org.rimebook.station.InputException;
-import org.rimebook.station.Problem;
 import org.rimebook.totals.Resolution;
 
 /** Makes the report of the season, the bytes the command line writes, and saves it. */
@@ -89,11 +84,7 @@ public final class ReportModel {
 
   /** Why it can't be saved as a file, and what to do; empty when it can. */
   public Optional<String> obstacle(Path file) {
-    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-      return Optional.of("The name of a report ends in .pdf");
-    }
-    Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
-    return ExportModel.obstacle(workspace, folder);
+    return PaperFile.obstacle(workspace, file);
   }
 
   /** Saves what was made; nothing while there is an obstacle. */
@@ -105,22 +96,9 @@ public final class ReportModel {
     tasks.run(
         Lane.EXPORT,
         "Saving the report",
-        progress -> write(file, pdf),
+        progress -> PaperFile.write(file, pdf),
         saved -> tell(Notice.Weight.NOTE, "The report is saved as " + saved),
         fault -> tell(Notice.Weight.FAULT, Faults.words(fault)));
-  }
-
-  static Path write(Path file, byte[] bytes) throws InputException {
-    try {
-      OutputFolder.write(file, bytes);
-      return file;
-    } catch (IOException e) {
-      throw new InputException(
-          Problem.inFile(
-              file.toString(),
-              "can't be written (" + e.getMessage() + ")",
-              "Choose another file; nothing was left half-written"));
-    }
   }
 
   private void tell(Notice.Weight weight, String words) {

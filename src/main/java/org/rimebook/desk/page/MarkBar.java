@@ -25,6 +25,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.SeenWhenFocused;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.look.WrapRow;

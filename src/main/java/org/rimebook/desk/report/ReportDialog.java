@@ -4,16 +4,11 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
-import java.io.File;
-import java.nio.file.Path;
-import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
@@ -186,25 +181,8 @@ final class ReportDialog extends DeskDialog {
   }
 
   private void save() {
-    File first = model.suggestedFile().toFile();
-    JFileChooser chooser = new JFileChooser();
-    chooser.setDialogTitle("Save the report");
-    chooser.setSelectedFile(first);
-    if (chooser.showDialog(this, "Save") != JFileChooser.APPROVE_OPTION) {
-      return;
-    }
-    Path file = chooser.getSelectedFile().toPath();
-    Optional<String> obstacle = model.obstacle(file);
-    if (obstacle.isPresent()) {
-      JOptionPane.showMessageDialog(this, obstacle.get(), "Report", JOptionPane.WARNING_MESSAGE);
-    } else if (!file.toFile().exists() || replacing(file)) {
-      model.save(file);
-    }
-  }
-
-  private boolean replacing(Path file) {
-    return JOptionPane.showConfirmDialog(
-            this, file + " is there already. Replace it?", "Report", JOptionPane.OK_CANCEL_OPTION)
-        == JOptionPane.OK_OPTION;
+    new PdfChooser(this, "Report")
+        .ask(model.suggestedFile(), model::obstacle)
+        .ifPresent(model::save);
   }
 }

@@ -7,6 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 
 /** Says that something can be dropped, in a frame of dashes. */

@@ -7,6 +7,8 @@ import java.util.Map;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.CheckedField;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.DraftCheck;
 import org.rimebook.desk.model.NewSeason;

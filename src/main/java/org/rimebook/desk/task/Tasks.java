@@ -25,7 +25,11 @@ public interface Tasks {
     BRUSH,
     STRIPS,
     CATCH,
-    NEIGHBOUR
+    NEIGHBOUR,
+    BENCH,
+    BENCH_PAGE,
+    BENCH_STORE,
+    PRINT
   }
 
   /**

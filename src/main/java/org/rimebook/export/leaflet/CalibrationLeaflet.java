@@ -6,19 +6,30 @@ import java.util.List;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.depth.CalibrationFit;
 import org.rimebook.export.report.Table;
+import org.rimebook.upkeep.Caution;
 import org.rimebook.upkeep.FieldCheck;
 import org.rimebook.upkeep.SheetTest;
+import org.rimebook.upkeep.Weighing;
 import org.rimebook.upkeep.WeightFit;
 
 /** A wire against check weights. */
 public final class CalibrationLeaflet {
 
   private static final String TITLE = "Check weights on wire ";
+  private static final String CAUTIONS = "Cautions";
 
   private CalibrationLeaflet() {}
 
+  /** Check weights, whether they are enough for a fit or not. */
+  public static Leaflet of(String wire, Weighing weighing, CalibrationCurve sheet, String station) {
+    return weighing
+        .fit()
+        .map(fit -> of(wire, fit, sheet, station))
+        .orElseGet(() -> of(wire, weighing.checks(sheet), station));
+  }
+
   /** One or two masses in the field. */
-  public static Leaflet of(String wire, List<FieldCheck> checks, String station) {
+  static Leaflet of(String wire, List<FieldCheck> checks, String station) {
     Leaflet.Builder leaflet = new Leaflet.Builder();
     checks.forEach(check -> leaflet.words(check.words()));
     return leaflet
@@ -26,11 +37,13 @@ public final class CalibrationLeaflet {
             "1 % (accuracy of three wires together, Duchon, Wade and Cole 2003) and 0.3 mm (own"
                 + " choice) are let pass. Three weights or more, spread over the range, give a new"
                 + " sheet.")
+        .heading(CAUTIONS)
+        .cautions(Caution.weights())
         .done(TITLE + wire, station);
   }
 
   /** A fit, and what it says of the sheet. */
-  public static Leaflet of(String wire, WeightFit fit, CalibrationCurve sheet, String station) {
+  static Leaflet of(String wire, WeightFit fit, CalibrationCurve sheet, String station) {
     CalibrationFit numbers = fit.fit();
     SheetTest test = SheetTest.of(sheet, fit);
     return new Leaflet.Builder()
@@ -63,6 +76,8 @@ public final class CalibrationLeaflet {
                 + ", \"f0_hz\": "
                 + numbers.curve().f0Hz()
                 + "}")
+        .heading(CAUTIONS)
+        .cautions(Caution.weights())
         .done(TITLE + wire, station);
   }
 

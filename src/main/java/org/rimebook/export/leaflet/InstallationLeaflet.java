@@ -2,6 +2,7 @@ package org.rimebook.export.leaflet;
 
 import static org.rimebook.station.Words.text;
 
+import java.util.Set;
 import org.rimebook.export.report.Table;
 import org.rimebook.station.StationSheet;
 import org.rimebook.upkeep.Caution;
@@ -13,8 +14,19 @@ public final class InstallationLeaflet {
 
   private InstallationLeaflet() {}
 
-  /** The leaflet. */
+  /** The leaflet, with all steps still to be ticked. */
   public static Leaflet of(InstallationCheck check, StationSheet sheet) {
+    return of(check, sheet, Set.of());
+  }
+
+  /**
+   * The leaflet.
+   *
+   * @param check what the readings tell
+   * @param sheet the station sheet
+   * @param done places of the steps that are done, counted from 0, in {@link Steps#installation()}
+   */
+  public static Leaflet of(InstallationCheck check, StationSheet sheet, Set<Integer> done) {
     Leaflet.Builder leaflet = new Leaflet.Builder();
     leaflet
         .words(
@@ -25,11 +37,11 @@ public final class InstallationLeaflet {
                 check.windMs().isPresent()
                     ? text(", wind %.1f m/s", check.windMs().getAsDouble())
                     : ", wind not measured",
-                check.good() ? "everything that readings tell is good" : "look again at some"))
+                check.summary()))
         .heading("What the readings tell")
         .table(points(check))
         .heading("Steps")
-        .steps(Steps.installation())
+        .steps(Steps.installation(), done)
         .blanks("By", "Date", "Remarks")
         .heading("Cautions")
         .cautions(Caution.site());

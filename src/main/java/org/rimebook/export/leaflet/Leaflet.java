@@ -2,6 +2,7 @@ package org.rimebook.export.leaflet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.export.report.Table;
 import org.rimebook.upkeep.WeightFit;
@@ -31,8 +32,13 @@ public record Leaflet(String title, String station, List<Part> parts) {
   /** A paragraph in small type. */
   public record Fine(String words) implements Part {}
 
-  /** A step to be done, with a box to tick on paper. */
-  public record Step(String words) implements Part {}
+  /**
+   * A step to be done, with a box to tick on paper.
+   *
+   * @param words what is to be done
+   * @param done whether the box is ticked already
+   */
+  public record Step(String words, boolean done) implements Part {}
 
   /** What can hurt. */
   public record Caution(String words) implements Part {}
@@ -76,7 +82,14 @@ public record Leaflet(String title, String station, List<Part> parts) {
     }
 
     Builder steps(List<String> steps) {
-      steps.forEach(step -> parts.add(new Step(step)));
+      return steps(steps, Set.of());
+    }
+
+    /** Steps of which those at some places, counted from 0, are done. */
+    Builder steps(List<String> steps, Set<Integer> done) {
+      for (int i = 0; i < steps.size(); i++) {
+        parts.add(new Step(steps.get(i), done.contains(i)));
+      }
       return this;
     }
 

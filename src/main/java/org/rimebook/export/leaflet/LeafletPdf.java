@@ -28,7 +28,7 @@ public final class LeafletPdf {
       } else if (part instanceof Leaflet.Fine fine) {
         flow.small(fine.words());
       } else if (part instanceof Leaflet.Step step) {
-        flow.step(step.words());
+        flow.step(step.words(), step.done());
       } else if (part instanceof Leaflet.Caution caution) {
         flow.small("Caution: " + caution.words());
       } else if (part instanceof Leaflet.Grid grid) {

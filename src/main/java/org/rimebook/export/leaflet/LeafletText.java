@@ -25,7 +25,7 @@ public final class LeafletText {
       } else if (part instanceof Leaflet.Fine fine) {
         lines.add("  " + fine.words());
       } else if (part instanceof Leaflet.Step step) {
-        lines.add("  - " + step.words());
+        lines.add((step.done() ? "  x " : "  - ") + step.words());
       } else if (part instanceof Leaflet.Caution caution) {
         lines.add("  Caution: " + caution.words());
       } else if (part instanceof Leaflet.Grid grid) {

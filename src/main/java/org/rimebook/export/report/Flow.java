@@ -47,8 +47,8 @@ public final class Flow {
   }
 
   /** Something to be done, with a box to tick. */
-  public void step(String words) {
-    block(StandardStructureTypes.P, Style.BODY, "[    ]  " + words, 2);
+  public void step(String words, boolean done) {
+    block(StandardStructureTypes.P, Style.BODY, (done ? "[ x ]  " : "[    ]  ") + words, 2);
   }
 
   /** A paragraph in small type. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rimebook.desk.form.CheckedField;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.Theme;
 import org.rimebook.desk.model.SeasonDraft;

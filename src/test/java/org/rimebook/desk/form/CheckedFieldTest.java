@@ -1,4 +1,4 @@
-package org.rimebook.desk.start;
+package org.rimebook.desk.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

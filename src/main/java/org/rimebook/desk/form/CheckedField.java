@@ -1,4 +1,4 @@
-package org.rimebook.desk.start;
+package org.rimebook.desk.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.FocusAdapter;
@@ -12,7 +12,7 @@ import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 
 /** A text field with its name above and what is wrong with the entry beneath. */
-final class CheckedField extends JPanel {
+public final class CheckedField extends JPanel {
 
   private final JTextField field;
   private final JTextArea fault = Words.text("", () -> Look.text(0.92), Look::ink);
@@ -25,7 +25,7 @@ final class CheckedField extends JPanel {
    * @param text the first entry
    * @param typed told each entry
    */
-  CheckedField(String name, String example, String text, Consumer<String> typed) {
+  public CheckedField(String name, String example, String text, Consumer<String> typed) {
     super(new MigLayout("insets 0, wrap 1, gapy 2, hidemode 3", "[grow, fill]"));
     field = new JTextField(text, 6);
     field.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, example);
@@ -53,17 +53,17 @@ final class CheckedField extends JPanel {
   }
 
   /** Says what is wrong with the entry; empty text when nothing is. */
-  void wrong(String words) {
+  public void wrong(String words) {
     wrong = words;
     blame();
   }
 
-  JTextField field() {
+  public JTextField field() {
     return field;
   }
 
   /** What is said beneath the field now. */
-  String said() {
+  public String said() {
     return fault.isVisible() ? fault.getText() : "";
   }
 

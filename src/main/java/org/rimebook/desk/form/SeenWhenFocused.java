@@ -1,21 +1,20 @@
-package org.rimebook.desk.page;
+package org.rimebook.desk.form;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import javax.swing.JComponent;
 
 /** Brings a control into view when the keyboard reaches it. */
-final class SeenWhenFocused extends FocusAdapter {
+public final class SeenWhenFocused extends FocusAdapter {
 
   private static final SeenWhenFocused ONE = new SeenWhenFocused();
 
   private SeenWhenFocused() {}
 
   /** Watches every control in a container. */
-  static void watch(Container container) {
+  public static void watch(Container container) {
     for (Component part : container.getComponents()) {
       part.removeFocusListener(ONE);
       part.addFocusListener(ONE);
@@ -25,14 +24,11 @@ final class SeenWhenFocused extends FocusAdapter {
     }
   }
 
+  /** A text field only scrolls its own text when it is asked; what it lies in is asked instead. */
   @Override
   public void focusGained(FocusEvent event) {
-    if (event.getComponent() instanceof JComponent control) {
-      control.scrollRectToVisible(bounds(control));
+    if (event.getComponent().getParent() instanceof JComponent around) {
+      around.scrollRectToVisible(event.getComponent().getBounds());
     }
-  }
-
-  private static Rectangle bounds(JComponent control) {
-    return new Rectangle(0, 0, control.getWidth(), control.getHeight());
   }
 }

@@ -1,4 +1,4 @@
-package org.rimebook.desk.start;
+package org.rimebook.desk.form;
 
 import java.util.function.Consumer;
 import javax.swing.event.DocumentEvent;
@@ -6,9 +6,9 @@ import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 
 /** Tells the whole text of a field at each change. */
-record TextWatch(JTextComponent field, Consumer<String> taker) implements DocumentListener {
+public record TextWatch(JTextComponent field, Consumer<String> taker) implements DocumentListener {
 
-  static void on(JTextComponent field, Consumer<String> taker) {
+  public static void on(JTextComponent field, Consumer<String> taker) {
     field.getDocument().addDocumentListener(new TextWatch(field, taker));
   }
 

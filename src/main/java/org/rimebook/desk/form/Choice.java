@@ -1,4 +1,4 @@
-package org.rimebook.desk.start;
+package org.rimebook.desk.form;
 
 import java.awt.Component;
 import java.util.List;
@@ -13,7 +13,7 @@ import javax.swing.JList;
  *
  * @param <T> the things
  */
-final class Choice<T> extends JComboBox<T> {
+public final class Choice<T> extends JComboBox<T> {
 
   private static final long serialVersionUID = 1L;
 
@@ -23,7 +23,7 @@ final class Choice<T> extends JComboBox<T> {
    * @param words what each is called on screen
    * @param chosen told what a person chooses
    */
-  Choice(String name, List<T> things, Function<T, String> words, Consumer<T> chosen) {
+  public Choice(String name, List<T> things, Function<T, String> words, Consumer<T> chosen) {
     things.forEach(this::addItem);
     getAccessibleContext().setAccessibleName(name);
     setRenderer(new Called<>(words));

@@ -1,0 +1,54 @@
+package org.rimebook.desk.model.bench;
+
+import org.rimebook.notebook.Entry;
+import org.rimebook.station.Calibration;
+
+/** Something found at the bench that goes on record. */
+public sealed interface Fact {
+
+  /**
+   * What to ask before it is stored; empty text when it can be taken back and needs no question.
+   */
+  String question();
+
+  /** What to say once it is stored. */
+  String stored();
+
+  /**
+   * An entry of the notebook.
+   *
+   * @param entry the entry, its header still to be filled in
+   * @param initials of who writes it; empty text when that is known
+   * @param stored what to say then
+   */
+  record OfNotebook(Entry entry, String initials, String stored) implements Fact {
+    @Override
+    public String question() {
+      return "";
+    }
+  }
+
+  /**
+   * A calibration of the station sheet.
+   *
+   * @param wire name of the wire
+   * @param calibration the calibration
+   * @param entry what the notebook says of it
+   * @param question with the numbers
+   * @param stored what to say then
+   */
+  record OfSheet(
+      String wire, Calibration calibration, OfNotebook entry, String question, String stored)
+      implements Fact {
+
+    /** The same where the notebook couldn't be written to. */
+    OfSheet untold() {
+      return new OfSheet(
+          wire,
+          calibration,
+          entry,
+          question,
+          stored + ". The notebook couldn't be written to: put a remark about it there");
+    }
+  }
+}
