@@ -1,7 +1,5 @@
 package org.rimebook.command;
 
-import static org.rimebook.station.Words.text;
-
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +14,7 @@ import org.rimebook.season.SheetChange;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Wire;
+import org.rimebook.upkeep.StoredWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -42,8 +41,6 @@ import picocli.CommandLine.TypeConversionException;
       "  rimebook temperature my-gauge-2024-25 --state off --by ab"
     })
 final class TemperatureCommand implements Callable<Integer> {
-
-  private static final double PPM = 1e6;
 
   @Parameters(paramLabel = "SEASON", description = "Season folder: station.json and records/.")
   private Path season;
@@ -91,16 +88,8 @@ final class TemperatureCommand implements Callable<Integer> {
   private void state(OptionalDouble perDegC, DatedRemark.Writer writer) throws InputException {
     StationSheet sheet = Season.outline(season).sheet();
     List<String> wires = wire.map(List::of).orElse(sheet.wires().stream().map(Wire::name).toList());
-    for (String name : wires) {
-      SheetChange.stateTemperature(season, name, perDegC);
-    }
-    String what =
-        perDegC.isEmpty()
-            ? "to be learnt again"
-            : perDegC.getAsDouble() == 0
-                ? "switched off"
-                : text("stated as %+.1f millionths of the depth a °C", PPM * perDegC.getAsDouble());
-    String note = "Temperature coefficient of " + String.join(", ", wires) + " " + what + ".";
+    SheetChange.stateTemperature(season, wires, perDegC);
+    String note = StoredWords.temperature(wires, perDegC);
     DatedRemark.append(season, sheet, Optional.empty(), note, writer);
     spec.commandLine().getOut().println("stored: " + note);
   }

@@ -34,7 +34,6 @@ import org.rimebook.desk.report.PaperDialogs;
 import org.rimebook.desk.start.StartScreen;
 import org.rimebook.desk.table.SeasonDialogs;
 import org.rimebook.desk.task.SwingTasks;
-import org.rimebook.season.SheetChange;
 
 /** The window: puts the parts together and ends when it is closed. */
 final class MainWindow {
@@ -165,7 +164,7 @@ final class MainWindow {
   }
 
   private BenchModel bench() {
-    return new BenchModel(workspace, keeper, tasks, SheetChange::addCalibration, start::open);
+    return new BenchModel(workspace, keeper, tasks, start::open);
   }
 
   private void say(String words) {

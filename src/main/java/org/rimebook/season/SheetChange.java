@@ -41,7 +41,7 @@ public final class SheetChange {
       throws InputException {
     change(
         folder,
-        wire,
+        List.of(wire),
         own -> {
           List<Calibration> all = new ArrayList<>(own.calibrations());
           Optional<Instant> last = all.get(all.size() - 1).from();
@@ -64,16 +64,16 @@ public final class SheetChange {
   }
 
   /**
-   * States what the temperature does to a wire, or no longer does.
+   * States what the temperature does to wires, or no longer does.
    *
    * @param folder the season folder
-   * @param wire name of the wire
-   * @param perDegC share of the depth its reading moves a degree [1/°C]; 0 to take nothing off;
+   * @param wires names of the wires
+   * @param perDegC share of the depth their readings move a degree [1/°C]; 0 to take nothing off;
    *     empty to have it learnt
    * @throws InputException when there is no such wire, the number can't be, or the sheet can't be
    *     read or written
    */
-  public static void stateTemperature(Path folder, String wire, OptionalDouble perDegC)
+  public static void stateTemperature(Path folder, List<String> wires, OptionalDouble perDegC)
       throws InputException {
     if (perDegC.isPresent() && !(Math.abs(perDegC.getAsDouble()) <= Wire.MOST_PER_DEG_C)) {
       throw new InputException(
@@ -84,7 +84,7 @@ public final class SheetChange {
     }
     change(
         folder,
-        wire,
+        wires,
         own ->
             new Wire(own.name(), own.frequencyColumn(), own.lead(), own.calibrations(), perDegC));
   }
@@ -101,7 +101,7 @@ public final class SheetChange {
     }
   }
 
-  private static void change(Path folder, String wire, UnaryOperator<Wire> to)
+  private static void change(Path folder, List<String> changed, UnaryOperator<Wire> to)
       throws InputException {
     Path file = folder.resolve(FILE);
     try {
@@ -109,13 +109,15 @@ public final class SheetChange {
       StationSheet sheet = StationSheetReader.read(text, FILE).sheet();
       List<Wire> wires = new ArrayList<>(sheet.wires());
       List<String> names = wires.stream().map(Wire::name).toList();
-      if (!names.contains(wire)) {
-        throw new Refused("has no wire \"" + wire + "\"", "It has " + String.join(", ", names));
+      for (String wire : changed) {
+        if (!names.contains(wire)) {
+          throw new Refused("has no wire \"" + wire + "\"", "It has " + String.join(", ", names));
+        }
+        wires.set(names.indexOf(wire), to.apply(wires.get(names.indexOf(wire))));
       }
-      wires.set(names.indexOf(wire), to.apply(wires.get(names.indexOf(wire))));
-      String changed = StationSheetWriter.write(sheet.withWires(wires), Optional.of(text));
-      StationSheetReader.read(changed, FILE);
-      WholeFile.write(file, Utf8.bytes(changed));
+      String written = StationSheetWriter.write(sheet.withWires(wires), Optional.of(text));
+      StationSheetReader.read(written, FILE);
+      WholeFile.write(file, Utf8.bytes(written));
     } catch (Refused e) {
       throw new InputException(Problem.inFile(FILE, e.getMessage(), e.remedy));
     } catch (IOException e) {

@@ -2,11 +2,15 @@ package org.rimebook.upkeep;
 
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.rimebook.station.Calibration;
+import org.rimebook.station.Words;
 
 /** What the notebook says of facts that were stored. */
 public final class StoredWords {
+
+  private static final double PPM = 1e6;
 
   private StoredWords() {}
 
@@ -38,6 +42,23 @@ public final class StoredWords {
         + " on: "
         + coefficients(calibration)
         + ".";
+  }
+
+  /**
+   * A temperature coefficient that was stated in the station sheet, or is to be learnt again.
+   *
+   * @param wires names of the wires
+   * @param perDegC share of the depth a degree [1/°C]; empty when it is to be learnt
+   */
+  public static String temperature(List<String> wires, OptionalDouble perDegC) {
+    String what =
+        perDegC.isEmpty()
+            ? "to be learnt again"
+            : perDegC.getAsDouble() == 0
+                ? "switched off"
+                : Words.text(
+                    "stated as %+.1f millionths of the depth a °C", PPM * perDegC.getAsDouble());
+    return "Temperature coefficient of " + String.join(", ", wires) + " " + what + ".";
   }
 
   /** The coefficients with their units. */

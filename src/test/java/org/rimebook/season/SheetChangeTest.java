@@ -60,7 +60,7 @@ class SheetChangeTest {
   void whatThisVersionDoesNotKnowIsKept() throws IOException, InputException {
     Files.writeString(file(), text().replaceFirst("\\{", "{ \"owner\": \"who\","));
     SheetChange.addCalibration(folder, "creek", FITTED);
-    SheetChange.stateTemperature(folder, "creek", OptionalDouble.of(-3e-5));
+    SheetChange.stateTemperature(folder, List.of("creek"), OptionalDouble.of(-3e-5));
     assertThat(text()).contains("\"owner\": \"who\"");
   }
 
@@ -87,11 +87,11 @@ class SheetChangeTest {
   @Test
   void aCoefficientIsStatedSwitchedOffAndTakenBack() throws IOException, InputException {
     String before = text();
-    SheetChange.stateTemperature(folder, "creek", OptionalDouble.of(-4e-5));
+    SheetChange.stateTemperature(folder, List.of("creek"), OptionalDouble.of(-4e-5));
     assertThat(creek().temperaturePerDegC()).hasValue(-4e-5);
-    SheetChange.stateTemperature(folder, "creek", OptionalDouble.of(0));
+    SheetChange.stateTemperature(folder, List.of("creek"), OptionalDouble.of(0));
     assertThat(creek().temperaturePerDegC()).hasValue(0);
-    SheetChange.stateTemperature(folder, "creek", OptionalDouble.empty());
+    SheetChange.stateTemperature(folder, List.of("creek"), OptionalDouble.empty());
     assertThat(text()).isEqualTo(before);
   }
 
@@ -100,7 +100,9 @@ class SheetChangeTest {
     String before = text();
     for (double perDegC : new double[] {0.01, -0.01, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatThrownBy(
-              () -> SheetChange.stateTemperature(folder, "creek", OptionalDouble.of(perDegC)))
+              () ->
+                  SheetChange.stateTemperature(
+                      folder, List.of("creek"), OptionalDouble.of(perDegC)))
           .isInstanceOf(InputException.class);
     }
     assertThat(text()).isEqualTo(before);
@@ -108,7 +110,7 @@ class SheetChangeTest {
 
   @Test
   void nothingUnfinishedIsLeft() throws IOException, InputException {
-    SheetChange.stateTemperature(folder, "creek", OptionalDouble.of(-4e-5));
+    SheetChange.stateTemperature(folder, List.of("creek"), OptionalDouble.of(-4e-5));
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).containsExactly(file());
     }

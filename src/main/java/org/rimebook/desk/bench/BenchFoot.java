@@ -82,7 +82,8 @@ final class BenchFoot extends JPanel {
     paper = made;
     boolean facts = task != BenchTask.CHARGE && task != BenchTask.NEXT_VISIT;
     store.setVisible(facts);
-    store.setText(task == BenchTask.CALIBRATION ? "Store…" : "Store");
+    store.setText(
+        task == BenchTask.CALIBRATION || task == BenchTask.TEMPERATURE ? "Store…" : "Store");
     store.setEnabled(made.fact().isPresent());
     save.setEnabled(made.current());
     print.setEnabled(made.current());

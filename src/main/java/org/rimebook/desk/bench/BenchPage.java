@@ -156,6 +156,7 @@ public final class BenchPage extends JPanel {
     BenchPanel panel =
         switch (task) {
           case CALIBRATION -> new CalibrationPanel(model, forms.calibration());
+          case TEMPERATURE -> new TemperaturePanel(model, forms.temperature());
           case CHARGE -> new ChargePanel(forms.charge());
           case NEXT_VISIT -> new NextVisitPanel(forms.nextVisit());
           case INSTALLATION -> new InstallationPanel(model, forms.installation());

@@ -4,6 +4,7 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.rimebook.desk.model.Numbers;
+import org.rimebook.station.Wire;
 
 /** A field of the bench as it is entered in words. */
 public enum BenchField {
@@ -13,6 +14,7 @@ public enum BenchField {
   SHEET_B("B (cm/Hz²)", "8.2e-6", Takes.NUMBER),
   SHEET_F0("f0 (Hz)", "1050.1", Takes.ABOVE_0),
   VALID_FROM("Holds from", "2025-05-01 10:00", Takes.TIME_OR_NOTHING),
+  PER_DEG_C("Coefficient (10⁻⁶ of the depth per °C)", "-38", Takes.COEFFICIENT),
   STRENGTH("Strength (% by volume)", "100", Takes.PERCENT),
   OIL_DENSITY("Density of the oil (kg/L)", "0.83", Takes.ABOVE_0),
   COLDEST("Coldest air expected (°C)", "-25", Takes.NUMBER),
@@ -53,6 +55,7 @@ public enum BenchField {
     NOT_NEGATIVE_OR_NOTHING(0, Double.POSITIVE_INFINITY, "It is 0 or more"),
     PERCENT(Double.MIN_VALUE, 100, "It is more than 0 and not more than 100"),
     WATER_DEG_C(0, 40, "It lies between 0 and 40"),
+    COEFFICIENT(-1e6 * Wire.MOST_PER_DEG_C, 1e6 * Wire.MOST_PER_DEG_C, "It lies within ±1000"),
     DAYS(1, 3650, "It is a whole number of days, 1 to 3650"),
     TIME(0, 0, ""),
     TIME_OR_NOTHING(0, 0, ""),

@@ -10,6 +10,7 @@ public final class BenchForms {
 
   private final Path folder;
   private final CalibrationForm calibration;
+  private final TemperatureForm temperature;
   private final ChargeForm charge;
   private final NextVisitForm nextVisit;
   private final InstallationForm installation;
@@ -21,6 +22,7 @@ public final class BenchForms {
     PouredForm poured = new PouredForm(offset, changed);
     this.folder = opened.folder();
     this.calibration = new CalibrationForm(sheet, changed);
+    this.temperature = new TemperatureForm(sheet, changed);
     this.charge = new ChargeForm(poured, changed);
     this.nextVisit = new NextVisitForm(poured, changed);
     this.installation = new InstallationForm(offset, changed);
@@ -35,6 +37,11 @@ public final class BenchForms {
   /** A wire's calibration. */
   public CalibrationForm calibration() {
     return calibration;
+  }
+
+  /** What the air temperature does. */
+  public TemperatureForm temperature() {
+    return temperature;
   }
 
   /** Litres against levels. */
@@ -61,6 +68,7 @@ public final class BenchForms {
   public BenchForm of(BenchTask task) {
     return switch (task) {
       case CALIBRATION -> calibration;
+      case TEMPERATURE -> temperature;
       case CHARGE -> charge;
       case NEXT_VISIT -> nextVisit;
       case INSTALLATION -> installation;

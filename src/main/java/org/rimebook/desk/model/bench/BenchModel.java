@@ -33,7 +33,6 @@ public final class BenchModel {
   private final Workspace workspace;
   private final SeasonKeeper keeper;
   private final Tasks tasks;
-  private final SheetStore sheets;
   private final Consumer<Path> reopen;
   private final Watched<Boolean> shown = new Watched<>(false);
   private final Watched<BenchTask> task = new Watched<>(BenchTask.CALIBRATION);
@@ -46,19 +45,12 @@ public final class BenchModel {
    * @param workspace whose season it is
    * @param keeper writes entries
    * @param tasks makes papers away from the event thread
-   * @param sheets writes calibrations
    * @param reopen opens a season folder anew after its sheet was changed
    */
-  public BenchModel(
-      Workspace workspace,
-      SeasonKeeper keeper,
-      Tasks tasks,
-      SheetStore sheets,
-      Consumer<Path> reopen) {
+  public BenchModel(Workspace workspace, SeasonKeeper keeper, Tasks tasks, Consumer<Path> reopen) {
     this.workspace = workspace;
     this.keeper = keeper;
     this.tasks = tasks;
-    this.sheets = sheets;
     this.reopen = reopen;
     for (BenchTask each : BenchTask.values()) {
       papers.put(each, new Watched<>(BenchPaper.NONE));
@@ -154,19 +146,13 @@ public final class BenchModel {
       forms = Optional.empty();
       storing = Optional.empty();
       papers.values().forEach(paper -> paper.set(BenchPaper.NONE));
-    } else if (opened.isPresent() && storing.isPresent() && holds(opened.get(), storing.get())) {
+    } else if (opened.isPresent()
+        && storing.isPresent()
+        && storing.get().writing().in(opened.get().season().sheet())) {
       note(storing.get().stored());
       storing = Optional.empty();
     }
     changed();
-  }
-
-  private static boolean holds(Opened opened, Fact.OfSheet fact) {
-    return opened.season().sheet().wires().stream()
-        .anyMatch(
-            wire ->
-                wire.name().equals(fact.wire())
-                    && wire.calibrations().contains(fact.calibration()));
   }
 
   private void changed() {
@@ -254,9 +240,9 @@ public final class BenchModel {
     Path folder = workspace.opened().get().orElseThrow().folder();
     tasks.run(
         Lane.BENCH_STORE,
-        "Storing the calibration",
+        "Storing it in the station sheet",
         progress -> {
-          sheets.addCalibration(folder, fact.wire(), fact.calibration());
+          fact.writing().write(folder);
           return folder;
         },
         changedFolder -> {

@@ -3,6 +3,7 @@ package org.rimebook.desk.model.bench;
 /** What the bench is for. */
 public enum BenchTask {
   CALIBRATION("Calibration", 'C', "Fits a wire to check weights, or takes a new sheet"),
+  TEMPERATURE("Temperature", 'T', "What the air does to each wire: learnt, stated or left alone"),
   CHARGE("Charge", 'H', "Compares the litres poured in with what the wires show"),
   NEXT_VISIT("Next visit", 'N', "When it is due, what to bring, and the sheet to take along"),
   INSTALLATION("Installation", 'I', "Checks a gauge by a few minutes of readings at rest"),

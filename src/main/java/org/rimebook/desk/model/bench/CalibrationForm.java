@@ -242,8 +242,7 @@ public final class CalibrationForm extends BenchForm {
     String from = StationTime.words(made.from().orElseThrow(), sheet.utcOffset());
     String wire = "wire " + of.name() + " from " + from + " (UTC" + sheet.utcOffset() + ") on";
     return new Fact.OfSheet(
-        of.name(),
-        made,
+        new SheetWriting.Added(of.name(), made),
         new Fact.OfNotebook(
             remark(StoredWords.calibration(of.name(), made, sheet.utcOffset())), initials, ""),
         "Write this calibration of "

@@ -1,7 +1,6 @@
 package org.rimebook.desk.model.bench;
 
 import org.rimebook.notebook.Entry;
-import org.rimebook.station.Calibration;
 
 /** Something found at the bench that goes on record. */
 public sealed interface Fact {
@@ -29,23 +28,20 @@ public sealed interface Fact {
   }
 
   /**
-   * A calibration of the station sheet.
+   * Something in the station sheet.
    *
-   * @param wire name of the wire
-   * @param calibration the calibration
+   * @param writing what is written there
    * @param entry what the notebook says of it
    * @param question with the numbers
    * @param stored what to say then
    */
-  record OfSheet(
-      String wire, Calibration calibration, OfNotebook entry, String question, String stored)
+  record OfSheet(SheetWriting writing, OfNotebook entry, String question, String stored)
       implements Fact {
 
     /** The same where the notebook couldn't be written to. */
     OfSheet untold() {
       return new OfSheet(
-          wire,
-          calibration,
+          writing,
           entry,
           question,
           stored + ". The notebook couldn't be written to: put a remark about it there");

@@ -25,7 +25,6 @@ import org.rimebook.fixture.Terminal;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.VisitAction;
 import org.rimebook.season.Season;
-import org.rimebook.season.SheetChange;
 import org.rimebook.station.Interval;
 
 /** The bench without a component, on the sample of a quiet valley without its totals. */
@@ -38,8 +37,7 @@ class BenchModelTest {
   private final AtOnce tasks = AtOnce.without(Lane.SETTLE);
   private final SeasonKeeper keeper =
       new SeasonKeeper(workspace, tasks, Clock.fixed(Bucket.at(9000), ZoneOffset.UTC));
-  private final BenchModel bench =
-      new BenchModel(workspace, keeper, tasks, SheetChange::addCalibration, keeper::open);
+  private final BenchModel bench = new BenchModel(workspace, keeper, tasks, keeper::open);
   private Path season;
 
   @BeforeEach

@@ -3,6 +3,7 @@ package org.rimebook.desk.model.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
@@ -19,7 +20,6 @@ import org.rimebook.fixture.AtOnce;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.fixture.Copies;
 import org.rimebook.fixture.Terminal;
-import org.rimebook.season.SheetChange;
 import org.rimebook.upkeep.Antifreeze;
 
 /** The tasks of the bench that need a season's totals. */
@@ -31,8 +31,7 @@ class BenchTotalsTest {
     Workspace workspace = new Workspace();
     SeasonKeeper keeper =
         new SeasonKeeper(workspace, tasks, Clock.fixed(Bucket.at(9000), ZoneOffset.UTC));
-    BenchModel bench =
-        new BenchModel(workspace, keeper, tasks, SheetChange::addCalibration, keeper::open);
+    BenchModel bench = new BenchModel(workspace, keeper, tasks, keeper::open);
     keeper.open(season);
     return bench;
   }
@@ -102,5 +101,38 @@ class BenchTotalsTest {
                 "2"));
     next.paper(NextVisitForm.Paper.SHEET);
     assertThat(text(made(bench, BenchTask.NEXT_VISIT))).startsWith("Visit sheet");
+  }
+
+  @Test
+  void aTemperatureCoefficientIsLookedAtStatedAndPutBack() throws IOException {
+    Path season = season();
+    String before = Files.readString(season.resolve("station.json"));
+    BenchModel bench = bench(new AtOnce(), season);
+    TemperatureForm form = at(bench, BenchTask.TEMPERATURE).temperature();
+    BenchPaper learnt = made(bench, BenchTask.TEMPERATURE);
+    assertThat(text(learnt)).isEqualTo(out("temperature", season));
+    assertThat(learnt.made().orElseThrow().words()).isEqualTo("The station sheet has it so.");
+    form.source(TemperatureForm.Source.STATED);
+    form.type(BenchField.INITIALS, "kh");
+    assertThat(made(bench, BenchTask.TEMPERATURE).words()).contains("Enter it, for example -38");
+    form.type(BenchField.PER_DEG_C, "4000");
+    assertThat(made(bench, BenchTask.TEMPERATURE).words()).contains("within ±1000");
+    form.type(BenchField.PER_DEG_C, "-38");
+    form.wire("north");
+    Fact fact = made(bench, BenchTask.TEMPERATURE).fact().orElseThrow();
+    assertThat(fact.question()).contains("of north stated as -38.0 millionths");
+    bench.store(fact);
+    assertThat(Files.readString(season.resolve("station.json")))
+        .contains("\"temperature_per_degc\": -3.8E-5");
+    assertThat(Files.readString(season.resolve("notebook.jsonl")))
+        .contains("Temperature coefficient of north stated");
+    assertThat(text(made(bench, BenchTask.TEMPERATURE))).contains("-38.0");
+    form.wire(TemperatureForm.ALL);
+    form.source(TemperatureForm.Source.OFF);
+    bench.store(made(bench, BenchTask.TEMPERATURE).fact().orElseThrow());
+    assertThat(text(made(bench, BenchTask.TEMPERATURE))).contains("none is learnt");
+    form.source(TemperatureForm.Source.LEARNT);
+    bench.store(made(bench, BenchTask.TEMPERATURE).fact().orElseThrow());
+    assertThat(Files.readString(season.resolve("station.json"))).isEqualTo(before);
   }
 }
