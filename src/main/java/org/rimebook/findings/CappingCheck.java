@@ -93,6 +93,20 @@ final class CappingCheck implements Check {
     return findings;
   }
 
+  /** Whether a rise within a span is snow that slid in, as the snow on the ground tells. */
+  boolean slidIn(Scene scene, Interval span) {
+    Blocks blocks = scene.blocks();
+    SnowOnGround snow = SnowOnGround.of(blocks);
+    double[] airDegC = blocks.channel(Channel.AIR_TEMPERATURE);
+    return snow.known()
+        && SteepRises.of(blocks, SHORTEST_MS).stream()
+            .filter(rise -> blocks.span(rise.from(), rise.to()).overlaps(span))
+            .anyMatch(
+                rise ->
+                    measured(blocks, snow, rise)
+                        && bySnow(blocks, snow, airDegC, rise).isPresent());
+  }
+
   /** Whether the depth of snow tells what happened, so that nothing is left to guess. */
   private static boolean measured(Blocks blocks, SnowOnGround snow, Rise rise) {
     int hour = (int) Math.max(1, HOUR_MS / blocks.lengthMs());

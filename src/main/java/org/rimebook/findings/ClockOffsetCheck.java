@@ -32,6 +32,9 @@ final class ClockOffsetCheck implements Check {
   private static final double NEAR = 0.4;
   private static final double LEAST_ERROR_H = 0.05;
 
+  /** An hour back, which is certain of itself, counts when the shift agrees within so many. */
+  private static final double AGREES_ERRORS = 3;
+
   /** The air is warmest so long after the sun stands highest [h]; common practice, 2 to 3.5 h. */
   private static final double WARMEST_H = 2.75;
 
@@ -51,7 +54,8 @@ final class ClockOffsetCheck implements Check {
     return "Steps of the clock by a whole number of half hours: one back that has its hole, or one"
         + " by itself when the first harmonics of the daily courses of supply voltage and air"
         + " temperature shift with it, medians of three weeks before and after, by more than four"
-        + " standard errors and within 40 % of the step. For a whole season: the air is warmest"
+        + " standard errors and within 40 % of the step; an hour that the file has twice when the"
+        + " shift agrees with it within three. For a whole season: the air is warmest"
         + " 2.5 h or more off its usual time, 2.75 h after the sun stands highest by longitude"
         + " (common practice; limits are our own choice). The equation of time, a quarter of an"
         + " hour, is left out.";
@@ -89,12 +93,18 @@ final class ClockOffsetCheck implements Check {
     return findings;
   }
 
+  private static boolean isHour(SeasonRecord record, ClockSteps.Step step) {
+    return Math.abs(Math.abs(step.byMs()) - HOUR_MS) <= slackMs(record);
+  }
+
+  private static double slackMs(SeasonRecord record) {
+    return Math.max(60_000, record.sampling().get(0).intervalMs() / 2.0);
+  }
+
   private static boolean isWhole(SeasonRecord record, ClockSteps.Step step) {
     double halves = Math.rint(step.byMs() / HALF_HOUR_MS);
     double off = Math.abs(step.byMs() - halves * HALF_HOUR_MS);
-    return halves != 0
-        && Math.abs(halves) <= LONGEST_STEPS
-        && off <= Math.max(60_000, record.sampling().get(0).intervalMs() / 2.0);
+    return halves != 0 && Math.abs(halves) <= LONGEST_STEPS && off <= slackMs(record);
   }
 
   private List<Finding> between(ClockSteps.Step back, ClockSteps.Step hole) {
@@ -131,9 +141,7 @@ final class ClockOffsetCheck implements Check {
       }
     }
     double shiftH = sum / weight;
-    double expectedH = step.byMs() / HOUR_MS;
-    boolean sure = Math.abs(shiftH) > SURE_ERRORS / Math.sqrt(weight);
-    if (!sure || Math.abs(shiftH - expectedH) > NEAR * Math.abs(expectedH)) {
+    if (!shifts(record, step, shiftH, 1 / Math.sqrt(weight))) {
       return List.of();
     }
     Interval earlier = new Interval(record.stampMs(0), step.atMs());
@@ -152,6 +160,15 @@ final class ClockOffsetCheck implements Check {
             shiftH < 0 ? "earlier" : "later");
     return List.of(
         finding(first ? earlier : later, reason, 0.8, first ? -step.byMs() : step.byMs()));
+  }
+
+  /** Whether the daily courses shift with the step, or don't speak against an hour set back. */
+  private static boolean shifts(
+      SeasonRecord record, ClockSteps.Step step, double shiftH, double errorH) {
+    double expectedH = step.byMs() / HOUR_MS;
+    double awayH = Math.abs(shiftH - expectedH);
+    boolean sure = Math.abs(shiftH) > SURE_ERRORS * errorH && awayH <= NEAR * Math.abs(expectedH);
+    return sure || step.back() && isHour(record, step) && awayH <= AGREES_ERRORS * errorH;
   }
 
   private List<Finding> allSeason(Scene scene, DailyPhase air) {

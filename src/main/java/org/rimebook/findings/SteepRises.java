@@ -100,10 +100,19 @@ final class SteepRises {
       double median = Fillings.medianMm(blocks, still - hour, still);
       boolean same = blocks.segment(still - hour) == segment || blocks.segment(still - hour) < 0;
       if (!same || Math.abs(median - baseMm) > STILL_MM) {
-        return still;
+        return settled(still, from, baseMm);
       }
       still -= hour;
     }
-    return still;
+    return settled(still, from, baseMm);
+  }
+
+  /** Half of the first hour may still rise without its median showing it. */
+  private int settled(int still, int from, double baseMm) {
+    int block = still;
+    while (block < from && baseMm - blocks.levelMm(block) > STILL_MM) {
+      block++;
+    }
+    return block;
   }
 }

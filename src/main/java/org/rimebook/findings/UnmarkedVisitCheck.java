@@ -74,11 +74,16 @@ final class UnmarkedVisitCheck implements Check {
       Interval span = what.span(record);
       boolean told =
           what.changeMm().isPresent() && span.lengthMs() <= LONGEST_MS && !struck(steps, what);
-      if (told && isVisit(scene, steps, what) && !scene.explained(span)) {
+      if (told && isVisit(scene, steps, what) && !scene.explained(span) && !slid(scene, what)) {
         findings.add(finding(scene, what, span));
       }
     }
     return findings;
+  }
+
+  /** Much snow that slides in at once looks as if it was poured in. */
+  private static boolean slid(Scene scene, Disturbance what) {
+    return what.falls() == 0 && new CappingCheck().slidIn(scene, what.span(scene.record()));
   }
 
   private static boolean isVisit(Scene scene, CommonSteps steps, Disturbance what) {

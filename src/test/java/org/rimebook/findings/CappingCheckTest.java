@@ -87,6 +87,27 @@ class CappingCheckTest {
   }
 
   @Test
+  void muchThatSlidInAtOnceByDayWasntPouredIn() {
+    DoubleUnaryOperator level = hour -> rain(24, 30, 1).applyAsDouble(hour) + (hour < 60 ? 0 : 60);
+    Bucket at = Bucket.every(10, 120).level(level).noise(0.03);
+    Bucket slid = at.weather(steady(-1), steady(2), snow(32, 46, 0.3, 0.9));
+    assertThat(Raised.in(slid, FindingKind.UNMARKED_VISIT)).isEmpty();
+    assertThat(Raised.in(slid, FindingKind.CAPPING)).hasSize(1);
+    Bucket poured = at.weather(steady(-1), steady(2), steady(0.3));
+    assertThat(Raised.in(poured, FindingKind.UNMARKED_VISIT)).hasSize(1);
+  }
+
+  @Test
+  void snowCaughtUntilTheLevelStoodStillWasntHeldUpAfterIt() {
+    Bucket warming =
+        Bucket.every(10, 120)
+            .level(rain(24, 30.4, 3, 34, 35, 6))
+            .noise(0.03)
+            .weather(steady(0.5), steady(2), snow(24, 30.4, 0.1, 0.3));
+    assertThat(Raised.in(warming, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
   void snowThatTheGaugeCaughtAsItFellHoldsNothingUp() {
     Bucket caught =
         Bucket.every(10, 120)

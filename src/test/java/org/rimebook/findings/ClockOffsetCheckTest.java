@@ -36,6 +36,17 @@ class ClockOffsetCheckTest {
   }
 
   @Test
+  void anHourTwiceIsSummerTimeTakenOffUnlessTheDaysSpeakAgainst() {
+    HandMade dull =
+        HandMade.every(10, 70)
+            .air(h -> 0.7 * Math.cos((h - 15) * Math.PI / 12) + 3 * Math.sin(h / 31) * Math.cos(h));
+    assertThat(dull.clock(h -> h < 480 ? h + 1 : h).found(CHECK)).hasSize(1);
+    HandMade sharp =
+        season().air(h -> 5 * Math.cos((h - (h < 480 ? 14 : 15)) * Math.PI / 12)).supply(h -> 12.4);
+    assertThat(sharp.clock(h -> h < 480 ? h + 1 : h).found(CHECK)).isEmpty();
+  }
+
+  @Test
   void summerTimeOnAndOffIsNamedBetween() {
     List<Finding> found =
         season().clock(h -> h > 480 && h < 960 ? h + 1 : h).withoutChannels().found(CHECK);
