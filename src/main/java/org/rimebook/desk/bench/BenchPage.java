@@ -130,7 +130,7 @@ public final class BenchPage extends JPanel {
     side.add(top, BorderLayout.NORTH);
     side.add(deck);
     side.add(foot, BorderLayout.SOUTH);
-    side.setMinimumSize(new Dimension(Look.px(208), Look.px(120)));
+    side.setMinimumSize(new Dimension(Look.px(240), Look.px(120)));
     return side;
   }
 

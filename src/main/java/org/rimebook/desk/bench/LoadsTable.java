@@ -63,7 +63,9 @@ final class LoadsTable extends JTable {
       getColumnModel().getColumn(column).setCellRenderer(numbers);
       getColumnModel().getColumn(column).setCellEditor(new Selecting(this::pasteInto));
     }
-    getColumnModel().getColumn(0).setMaxWidth(Look.px(48));
+    getColumnModel().getColumn(0).setMaxWidth(Look.px(36));
+    getColumnModel().getColumn(1).setPreferredWidth(Look.px(70));
+    getColumnModel().getColumn(2).setPreferredWidth(Look.px(92));
   }
 
   private static TableCellRenderer right(TableCellRenderer head) {
@@ -162,9 +164,15 @@ final class LoadsTable extends JTable {
     static String head(CalibrationForm form, int column) {
       return switch (column) {
         case 0 -> "";
-        case 1 -> form.source() == Source.WATER ? "Water (L)" : "Mass (kg)";
-        default -> "Frequency (Hz)";
+        case 1 ->
+            form.source() == Source.WATER ? twoLines("Water", "(L)") : twoLines("Mass", "(kg)");
+        default -> twoLines("Frequency", "(Hz)");
       };
+    }
+
+    /** A name above its unit, so that neither is cut off where there is little room. */
+    private static String twoLines(String name, String unit) {
+      return "<html><div align='right'>" + name + "<br>" + unit + "</div></html>";
     }
 
     /** Rows that stay are painted anew; a cell being typed into isn't disturbed. */
