@@ -2,7 +2,7 @@ package org.rimebook.command;
 
 import java.time.Clock;
 import java.util.Optional;
-import org.rimebook.season.DatedRemark;
+import org.rimebook.export.keep.DatedRemark;
 import picocli.CommandLine.Option;
 
 /** Who stores a result in the season, when it is to be stored. */

@@ -1,12 +1,13 @@
 package org.rimebook.export;
 
 import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.rimebook.station.WholeFile;
 
 /**
  * Writes a set of files into a folder so that each is there whole or not at all: every file is
@@ -29,12 +30,12 @@ public final class OutputFolder {
     Map<Path, Path> written = new LinkedHashMap<>();
     try {
       for (Map.Entry<String, byte[]> file : bytesByName.entrySet()) {
-        Path temporary = WholeFile.unfinished(folder.resolve(file.getKey()));
+        Path temporary = folder.resolve("." + file.getKey() + ".part");
         written.put(temporary, target(folder, file.getKey()));
         Files.write(temporary, file.getValue());
       }
       for (Map.Entry<Path, Path> move : written.entrySet()) {
-        WholeFile.move(move.getKey(), move.getValue());
+        move(move.getKey(), move.getValue());
       }
     } finally {
       for (Path temporary : written.keySet()) {
@@ -64,5 +65,13 @@ public final class OutputFolder {
       throw new FileSystemException(target.toString(), null, "a folder of that name is in the way");
     }
     return target;
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
   }
 }

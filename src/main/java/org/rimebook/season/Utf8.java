@@ -7,12 +7,12 @@ import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 
 /** Bytes of the text files of a season folder. */
-final class Utf8 {
+public final class Utf8 {
 
   private Utf8() {}
 
   /** Text of UTF-8 bytes; a byte order mark is the reader's to pass over. */
-  static String text(byte[] bytes, String file) throws InputException {
+  public static String text(byte[] bytes, String file) throws InputException {
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
@@ -22,12 +22,12 @@ final class Utf8 {
   }
 
   /** UTF-8 bytes of a text. */
-  static byte[] bytes(String text) {
+  public static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
   /** Text of UTF-8 bytes; damaged bytes become a replacement mark and spoil only their line. */
-  static String lenient(byte[] bytes) {
+  public static String lenient(byte[] bytes) {
     return new String(bytes, StandardCharsets.UTF_8);
   }
 }

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rimebook.desk.model.bench.BenchTask;
 import org.rimebook.season.Season;
 
 /** The bench before the real window. */
@@ -70,7 +71,7 @@ class BenchWindowTest {
 
   private static void task(Sitting sitting, int number) {
     Component list = named(sitting, "Tasks of the bench");
-    int each = Person.<Integer>see(list::getHeight) / 5;
+    int each = Person.<Integer>see(list::getHeight) / BenchTask.values().length;
     sitting.person.click(list, 30, number * each + each / 2);
   }
 
@@ -161,7 +162,7 @@ class BenchWindowTest {
     int before = notebook(season).size();
     try (Sitting sitting = Sitting.with(season, folder.resolve("memory"))) {
       sitting.person.press("control B");
-      task(sitting, 3);
+      task(sitting, 4);
       fill(sitting, "From (UTC-07:00)", "2024-10-15 09:30");
       fill(sitting, "To (UTC-07:00)", "2024-10-15 09:10");
       sitting.person.waitFor(
@@ -190,7 +191,7 @@ class BenchWindowTest {
   }
 
   private static void visit(Sitting sitting) {
-    task(sitting, 4);
+    task(sitting, 5);
     fill(sitting, "Arrived (UTC-07:00)", "2025-01-22 11:00");
     fill(sitting, "Left (UTC-07:00)", "2025-01-22 12:00");
     waitForPaper(sitting, "which overlaps this one");
@@ -224,19 +225,22 @@ class BenchWindowTest {
     sitting.person.press("control B");
     sitting.picture("bench-calibration" + name);
     task(sitting, 1);
+    waitForPaper(sitting, "has it so");
+    sitting.picture("bench-temperature" + name);
+    task(sitting, 2);
     choose(sitting, "Antifreeze", 1);
     waitForPaper(sitting, "gloves");
     sitting.picture("bench-charge" + name);
-    task(sitting, 2);
+    task(sitting, 3);
     fill(sitting, "Coldest air expected (°C)", "-25");
     waitForPaper(sitting, "go alone");
     sitting.picture("bench-next-visit" + name);
-    task(sitting, 3);
+    task(sitting, 4);
     fill(sitting, "From (UTC-07:00)", "2024-10-15 09:30");
     fill(sitting, "To (UTC-07:00)", "2024-10-15 10:30");
     waitForPaper(sitting, "initials");
     sitting.picture("bench-installation" + name);
-    task(sitting, 4);
+    task(sitting, 5);
     fill(sitting, "Antifreeze (L)", "a jug");
     sitting.person.press("TAB");
     sitting.person.waitFor(
@@ -254,7 +258,7 @@ class BenchWindowTest {
       sitting.waitUntilSettled();
       pictures(sitting, "-dark");
       if (PrinterJob.getPrinterJob().getPrintService() == null) {
-        task(sitting, 3);
+        task(sitting, 4);
         waitForPaper(sitting, "initials");
         press(sitting, "Print…");
         sitting.person.waitFor(

@@ -70,10 +70,10 @@ public final class TemperatureLeaflet {
     Table.Builder table =
         new Table.Builder()
             .words("Wire")
-            .figures("Learnt 10⁻⁶/°C")
-            .figures("Standard uncertainty 10⁻⁶/°C")
+            .figures("Learnt ppm/°C")
+            .figures("Standard uncertainty ppm/°C")
             .figures("Changes behind it")
-            .figures("Stated 10⁻⁶/°C");
+            .figures("Stated ppm/°C");
     for (WireTemperature wire : wires) {
       table.row(
           wire.wire(),

@@ -14,7 +14,7 @@ public enum BenchField {
   SHEET_B("B (cm/Hz²)", "8.2e-6", Takes.NUMBER),
   SHEET_F0("f0 (Hz)", "1050.1", Takes.ABOVE_0),
   VALID_FROM("Holds from", "2025-05-01 10:00", Takes.TIME_OR_NOTHING),
-  PER_DEG_C("Coefficient (10⁻⁶ of the depth per °C)", "-38", Takes.COEFFICIENT),
+  PER_DEG_C("Coefficient (ppm of the depth per °C)", "-38", Takes.COEFFICIENT),
   STRENGTH("Strength (% by volume)", "100", Takes.PERCENT),
   OIL_DENSITY("Density of the oil (kg/L)", "0.83", Takes.ABOVE_0),
   COLDEST("Coldest air expected (°C)", "-25", Takes.NUMBER),

@@ -3,7 +3,7 @@ package org.rimebook.desk.model.bench;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.rimebook.season.SheetChange;
+import org.rimebook.export.keep.SheetChange;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
 import org.rimebook.station.StationSheet;

@@ -1,4 +1,4 @@
-package org.rimebook.season;
+package org.rimebook.export.keep;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,13 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import org.rimebook.export.OutputFolder;
+import org.rimebook.season.Season;
+import org.rimebook.season.Utf8;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.StationSheetReader;
 import org.rimebook.station.StationSheetWriter;
-import org.rimebook.station.WholeFile;
 import org.rimebook.station.Wire;
 
 /**
@@ -117,7 +119,7 @@ public final class SheetChange {
       }
       String written = StationSheetWriter.write(sheet.withWires(wires), Optional.of(text));
       StationSheetReader.read(written, FILE);
-      WholeFile.write(file, Utf8.bytes(written));
+      OutputFolder.write(file, Utf8.bytes(written));
     } catch (Refused e) {
       throw new InputException(Problem.inFile(FILE, e.getMessage(), e.remedy));
     } catch (IOException e) {

@@ -1,4 +1,4 @@
-package org.rimebook.season;
+package org.rimebook.export.keep;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.rimebook.season;
+package org.rimebook.export.keep;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.EntryIds;
 import org.rimebook.notebook.NotebookLog;
+import org.rimebook.season.Season;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Interval;
 import org.rimebook.station.Problem;
