@@ -89,7 +89,7 @@ record FigureRun(Path season, Path out, List<FigureStrip> strips, Ends ends, Siz
           "rimebook: "
               + out
               + ": can't be written ("
-              + FileFault.words(e)
+              + FileFault.words(e, out)
               + "). Name another file");
       err.flush();
       return ExitCode.NOT_MADE;

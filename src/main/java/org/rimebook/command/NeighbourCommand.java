@@ -103,7 +103,10 @@ final class NeighbourCommand implements Callable<Integer> {
         OutputFolder.write(out.get(), files);
       } catch (IOException e) {
         return refused(
-            out.get() + ": can't be written to (" + FileFault.words(e) + "). Name another folder");
+            out.get()
+                + ": can't be written to ("
+                + FileFault.words(e, out.get())
+                + "). Name another folder");
       }
     }
     PrintWriter print = spec.commandLine().getOut();

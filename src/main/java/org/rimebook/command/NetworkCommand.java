@@ -89,7 +89,7 @@ final class NetworkCommand implements Callable<Integer> {
       found = SeasonFolders.below(root, out);
     } catch (IOException e) {
       return refused(
-          root + ": can't be looked into (" + FileFault.words(e) + ")", ExitCode.WRONG_USE);
+          root + ": can't be looked into (" + FileFault.words(e, root) + ")", ExitCode.WRONG_USE);
     }
     found.problems().forEach(problem -> err.println("rimebook: " + problem));
     if (found.seasons().isEmpty()) {
@@ -126,7 +126,7 @@ final class NetworkCommand implements Callable<Integer> {
       return refused(
           out
               + ": can't be written to ("
-              + FileFault.words(e)
+              + FileFault.words(e, out)
               + "). Name another folder with --out",
           ExitCode.NOT_MADE);
     }

@@ -105,7 +105,7 @@ final class ReportCommand implements Callable<Integer> {
     } catch (IOException e) {
       return say(
           err,
-          out + ": not written (" + FileFault.words(e) + "). Name another file",
+          out + ": not written (" + FileFault.words(e, out) + "). Name another file",
           ExitCode.NOT_MADE);
     }
     spec.commandLine().getOut().println("written " + out);

@@ -70,7 +70,7 @@ record TotalsRun(
           "rimebook: "
               + out
               + ": can't be written to ("
-              + FileFault.words(e)
+              + FileFault.words(e, out)
               + "). Name another folder with --out; nothing was left half-written");
       err.flush();
       return ExitCode.NOT_MADE;

@@ -74,7 +74,7 @@ final class VerifyCommand implements Callable<Integer> {
           "rimebook: "
               + against
               + ": can't be read ("
-              + FileFault.words(e)
+              + FileFault.words(e, against)
               + "). Check that you may read the tables");
       err.flush();
       return ExitCode.NOT_MADE;

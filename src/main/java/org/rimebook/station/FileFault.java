@@ -8,14 +8,29 @@ import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 
 /** Why a file can't be read or written, in words for a person. */
 public final class FileFault {
 
   private FileFault() {}
 
-  /** The words; without the file's name where whoever says them has said it. */
-  public static String words(IOException fault) {
+  /**
+   * The words, after the name of the file at fault unless it is the one that was named before.
+   *
+   * @param fault why
+   * @param named the file or folder that was named before
+   */
+  public static String words(IOException fault, Path named) {
+    if (fault instanceof FileSystemException told && told.getFile() != null) {
+      Path file = Path.of(told.getFile());
+      boolean same = file.toAbsolutePath().normalize().equals(named.toAbsolutePath().normalize());
+      return same ? reason(fault) : file.getFileName() + ": " + reason(fault);
+    }
+    return reason(fault);
+  }
+
+  private static String reason(IOException fault) {
     if (fault instanceof NoSuchFileException) {
       return "it isn't there";
     }

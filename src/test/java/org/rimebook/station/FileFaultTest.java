@@ -19,7 +19,8 @@ class FileFaultTest {
     IOException fault =
         catchThrowableOfType(
             IOException.class, () -> Files.readAllBytes(folder.resolve("nothing.csv")));
-    assertThat(FileFault.words(fault)).isEqualTo("it isn't there");
+    assertThat(FileFault.words(fault, folder.resolve("nothing.csv"))).isEqualTo("it isn't there");
+    assertThat(FileFault.words(fault, folder)).isEqualTo("nothing.csv: it isn't there");
   }
 
   @Test
@@ -27,15 +28,17 @@ class FileFaultTest {
     Path file = Files.createFile(folder.resolve("file"));
     IOException fault =
         catchThrowableOfType(IOException.class, () -> Files.createDirectories(file));
-    assertThat(FileFault.words(fault)).isEqualTo("a file stands where a folder is needed");
+    assertThat(FileFault.words(fault, file)).isEqualTo("a file stands where a folder is needed");
   }
 
   @Test
   void whatTheDiskSaysIsPassedOnWithoutTheNameOfTheFile() {
-    assertThat(FileFault.words(new FileSystemException("a", null, "No space left on device")))
+    assertThat(
+            FileFault.words(
+                new FileSystemException("a", null, "No space left on device"), Path.of("a")))
         .isEqualTo("No space left on device");
-    assertThat(FileFault.words(new IOException("Input/output error")))
+    assertThat(FileFault.words(new IOException("Input/output error"), folder))
         .isEqualTo("Input/output error");
-    assertThat(FileFault.words(new IOException((String) null))).contains("doesn't say");
+    assertThat(FileFault.words(new IOException((String) null), folder)).contains("doesn't say");
   }
 }

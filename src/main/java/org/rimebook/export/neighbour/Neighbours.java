@@ -37,7 +37,7 @@ public record Neighbours(List<String> names, List<List<DayCatch>> days) {
       try {
         days.add(DailyTable.read(table));
       } catch (IOException e) {
-        throw new IOException(table + ": can't be read (" + FileFault.words(e) + ")", e);
+        throw new IOException(table + ": can't be read (" + FileFault.words(e, table) + ")", e);
       }
     }
     return new Neighbours(tables.stream().map(Path::toString).toList(), days);

@@ -103,16 +103,16 @@ public final class NetworkRun {
       return task.get();
     } catch (ExecutionException e) {
       listener.done(season, Outcome.FAILED);
-      return NetworkRow.failed(season.name(), words(e.getCause()));
+      return NetworkRow.failed(season.name(), words(e.getCause(), season.tables(out)));
     }
   }
 
-  private static String words(Throwable fault) {
+  private static String words(Throwable fault, Path tables) {
     if (fault instanceof InputException input) {
       return input.problems().stream().map(Problem::toString).collect(Collectors.joining("; "));
     }
     if (fault instanceof IOException unwritten) {
-      return "its tables can't be written (" + FileFault.words(unwritten) + ")";
+      return "its tables can't be written (" + FileFault.words(unwritten, tables) + ")";
     }
     if (fault instanceof OutOfMemoryError) {
       return "its record needs more memory than there is; give Java more with -Xmx";

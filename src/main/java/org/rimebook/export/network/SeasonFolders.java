@@ -88,7 +88,7 @@ public record SeasonFolders(List<SeasonFolder> seasons, List<Problem> problems) 
       problems.add(
           Problem.inFile(
               file.toString(),
-              "can't be looked into (" + FileFault.words(e) + ")",
+              "can't be looked into (" + FileFault.words(e, file) + ")",
               "Check that you may read it and that no link leads back to itself"));
       return FileVisitResult.CONTINUE;
     }
