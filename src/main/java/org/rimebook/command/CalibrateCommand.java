@@ -196,7 +196,7 @@ final class CalibrateCommand implements Callable<Integer> {
       try {
         return new Pair(Double.parseDouble(parts[0]), Double.parseDouble(parts[1]));
       } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
-        throw new TypeConversionException("use LOAD=HZ as in 2.000=1330.8, not '" + text + "'");
+        throw new TypeConversionException("use LOAD=HZ as in 2.000=1526.4, not '" + text + "'");
       }
     }
   }

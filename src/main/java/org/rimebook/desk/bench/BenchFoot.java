@@ -109,7 +109,7 @@ final class BenchFoot extends JPanel {
     return JOptionPane.showOptionDialog(
             page,
             asked,
-            "Store the calibration",
+            "Store in the station sheet",
             JOptionPane.DEFAULT_OPTION,
             JOptionPane.QUESTION_MESSAGE,
             null,

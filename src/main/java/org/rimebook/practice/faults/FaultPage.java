@@ -40,8 +40,8 @@ public final class FaultPage {
           "A cap has to be found from 3 mm on, and where the depth of snow is measured. A millimetre is",
           "about a centimetre of new snow, and these sensors wander by 0.45 cm in half a day: where 1 mm",
           "lets go in a thaw, in which a shower brings no new snow either, cap and shower lie two",
-          "standard deviations apart, and no limit finds 19 in 20 of the one without calling a third of",
-          "the other caps too (worked out, not measured).",
+          "standard deviations apart, and no limit finds 19 in 20 of such caps without taking a third",
+          "of such showers for caps too (worked out, not measured).",
           "");
 
   private FaultPage() {}

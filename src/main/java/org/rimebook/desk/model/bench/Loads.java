@@ -141,7 +141,7 @@ public final class Loads {
       return Optional.of("what was put on isn't negative");
     }
     if (hz.isEmpty()) {
-      return Optional.of("write the frequency as a number, like 1330.8");
+      return Optional.of("write the frequency as a number, like 1526.4");
     }
     return hz.getAsDouble() > 0 ? Optional.empty() : Optional.of("a frequency is more than 0 Hz");
   }
