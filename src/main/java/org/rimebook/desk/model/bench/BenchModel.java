@@ -175,6 +175,8 @@ public final class BenchModel {
       outdate(of, prepared.missing());
       return;
     }
+    // What was typed while a paper was being made isn't in it: that paper may not be stored.
+    long asked = changes.get();
     tasks.run(
         Lane.BENCH,
         "Making the paper",
@@ -183,7 +185,7 @@ public final class BenchModel {
           progress.step("paper", 0.8);
           return new Made(outcome, LeafletPdf.of(outcome.leaflet()));
         },
-        made -> papers.get(of).set(new BenchPaper(Optional.of(made), true, "")),
+        made -> papers.get(of).set(new BenchPaper(Optional.of(made), changes.get() == asked, "")),
         why ->
             outdate(of, why instanceof IllegalArgumentException ? said(why) : Faults.words(why)));
   }

@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.model.bench.CalibrationForm.Source;
+import org.rimebook.desk.task.Tasks;
 import org.rimebook.desk.task.Tasks.Lane;
 import org.rimebook.export.leaflet.LeafletText;
 import org.rimebook.fixture.AtOnce;
@@ -265,5 +268,54 @@ class BenchModelTest {
     bench.save(made, file);
     assertThat(Files.readAllBytes(file)).isEqualTo(made.pdf());
     assertThat(workspace.notice().get().words()).contains("saved as " + file);
+  }
+
+  /** Finishes papers only when it is told to. */
+  private final class Late implements Tasks {
+    private final List<Runnable> waiting = new ArrayList<>();
+
+    @Override
+    public <T> void run(
+        Lane lane,
+        String name,
+        Work<T> work,
+        Consumer<? super T> done,
+        Consumer<Throwable> failed) {
+      Runnable now = () -> tasks.run(lane, name, work, done, failed);
+      if (lane == Lane.BENCH) {
+        waiting.add(now);
+      } else {
+        now.run();
+      }
+    }
+
+    @Override
+    public void cancel(Lane lane) {
+      tasks.cancel(lane);
+    }
+
+    @Override
+    public void watch(Consumer<Running> watcher) {
+      tasks.watch(watcher);
+    }
+  }
+
+  @Test
+  void whatIsTypedWhileAPaperIsMadeIsNotLeftOutOfWhatIsStored() {
+    Late late = new Late();
+    BenchModel slow = new BenchModel(workspace, keeper, late, keeper::open);
+    slow.open(BenchTask.VISIT_DONE);
+    VisitForm form = slow.forms().orElseThrow().visit();
+    form.type(BenchField.ARRIVED, "2024-02-01 10:00");
+    form.type(BenchField.LEFT, "2024-02-01 11:00");
+    form.type(BenchField.INITIALS, "kh");
+    slow.make();
+    form.type(BenchField.LEVEL_BEFORE, "312.4");
+    late.waiting.remove(0).run();
+    assertThat(slow.paper(BenchTask.VISIT_DONE).get().fact()).isEmpty();
+    slow.make();
+    late.waiting.remove(0).run();
+    Fact fact = slow.paper(BenchTask.VISIT_DONE).get().fact().orElseThrow();
+    assertThat(((Fact.OfNotebook) fact).entry().header().note()).contains("312.4 mm");
   }
 }
