@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,14 +52,13 @@ class BenchWindowTest {
   }
 
   private static void fill(Sitting sitting, String name, String text) {
-    Person.see(
-        () -> {
-          Texts.named(sitting.frame(), name).requestFocusInWindow();
-          return null;
-        });
-    sitting.person.settle();
+    Component field = named(sitting, name);
+    Person.see(field::requestFocusInWindow);
+    sitting.person.waitFor("the focus at " + name, field::isFocusOwner);
     sitting.person.press("control A");
     paste(sitting, text);
+    sitting.person.waitFor(
+        text + " in " + name, () -> ((JTextComponent) field).getText().equals(text));
   }
 
   private static void choose(Sitting sitting, String name, int item) {
