@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.rimebook.station.Calibration;
+import org.rimebook.station.Channel;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Problem;
 import org.rimebook.station.StationSheet;
@@ -54,7 +55,22 @@ public record CalibrationCheck(List<String> alerts) {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
+    alerts.addAll(withoutThermometer(sheet));
     return new CalibrationCheck(alerts);
+  }
+
+  private static List<String> withoutThermometer(StationSheet sheet) {
+    return sheet.channel(Channel.AIR_TEMPERATURE).isPresent()
+        ? List.of()
+        : sheet.wires().stream()
+            .filter(wire -> wire.temperaturePerDegC().orElse(0) != 0)
+            .map(
+                wire ->
+                    "wire \""
+                        + wire.name()
+                        + "\" states temperature_per_degc, which has no effect without a channel of"
+                        + " air temperature")
+            .toList();
   }
 
   private static String subject(Wire wire, Calibration calibration) {

@@ -25,12 +25,7 @@ final class DailyWaveCheck implements Check {
   /** The shaded wire moves clearly more than another by this factor; own choice. */
   private static final double CLEARLY = 2;
 
-  /**
-   * What a wire reads less by °C of warming, as a share of the reading: Lamb, Persaud and
-   * Mouradian, AMS 89th annual meeting, 2009 (chamber tests of 256 wires).
-   */
   private static final Set<String> NORTH = Set.of("north", "n");
-
   private static final Set<String> SOUTH = Set.of("south", "s");
 
   @Override

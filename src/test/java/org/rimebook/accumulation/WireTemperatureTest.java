@@ -96,6 +96,9 @@ class WireTemperatureTest {
   @Test
   void withoutAThermometerNothingIsLearntAndNothingTakenOff() {
     SeasonResult bare = Bucket.every(5, HOURS).level(RAIN).states(PER_DEG_C).result();
+    assertThat(bare.calibrations().alerts())
+        .hasSize(3)
+        .allMatch(alert -> alert.contains("has no effect without"));
     assertThat(bare.wireTemperatures()).allMatch(wire -> wire.perDegC().isEmpty());
     assertThat(totalMm(bare)).isCloseTo(FALLEN_MM, within(0.01 * FALLEN_MM));
   }

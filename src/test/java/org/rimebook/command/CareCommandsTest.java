@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -13,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rimebook.fixture.Copies;
 import org.rimebook.fixture.Terminal;
 
 /** Commands for those who look after the gauge, on the sample of a hard winter. */
@@ -100,23 +100,7 @@ class CareCommandsTest {
     assertThat(run("calibrate", SEASON, "--wire", "creek", "--load", "0=1500", "--load", "2=1700"))
         .isZero();
     assertThat(seen.out()).contains("2.000 kg stand for 100.00 mm");
-    String[] fit = {
-      "calibrate",
-      SEASON,
-      "--wire",
-      "creek",
-      "--load",
-      "0=1050",
-      "--load",
-      "2=1510",
-      "--load",
-      "4=1860",
-      "--load",
-      "6=2155",
-      "--load",
-      "8=2415"
-    };
-    assertThat(run((Object[]) fit)).isZero();
+    assertThat(run(fit(SEASON))).isZero();
     assertThat(seen.out()).contains("A cm/Hz", "a_cm_per_hz", "degrees of freedom");
   }
 
@@ -144,13 +128,16 @@ class CareCommandsTest {
   }
 
   private Path copied() throws IOException {
-    Path to = folder.resolve("season");
-    try (Stream<Path> files = Files.walk(Path.of(SEASON))) {
-      for (Path from : files.toList()) {
-        Files.copy(from, to.resolve(Path.of(SEASON).relativize(from).toString()));
-      }
-    }
-    return to;
+    return Copies.of(Path.of(SEASON), folder.resolve("season"));
+  }
+
+  private static Object[] fit(Object season, Object... more) {
+    Stream<Object> weights =
+        Stream.of("0=1050", "2=1510", "4=1860", "6=2155", "8=2415")
+            .flatMap(load -> Stream.of("--load", load));
+    return Stream.of(Stream.of("calibrate", season, "--wire", "creek"), weights, Stream.of(more))
+        .flatMap(words -> words)
+        .toArray();
   }
 
   private static String notebook(Path season) throws IOException {
@@ -170,6 +157,9 @@ class CareCommandsTest {
         .isZero();
     assertThat(seen.out()).contains("-30.0", "taken off each depth first");
     assertThat(notebook(season)).contains("\"ab\"", "remark", "creek", "-30.0");
+    Path report = folder.resolve("report.pdf");
+    assertThat(run("report", season, "--out", report)).isZero();
+    assertThat(text(report)).contains("Temperature, wire creek", "30.0 ppm of the depth a °C");
     assertThat(run("temperature", season, "--state", "off", "--by", "ab")).isZero();
     assertThat(seen.out()).contains("switched off", "none is learnt");
     assertThat(run("temperature", season, "--state", "learnt", "--by", "ab")).isZero();
@@ -189,30 +179,9 @@ class CareCommandsTest {
   @Test
   void aFittedCalibrationIsStoredForItsTime() throws IOException {
     Path season = copied();
-    Object[] fit = {
-      "calibrate",
-      season,
-      "--wire",
-      "creek",
-      "--load",
-      "0=1050",
-      "--load",
-      "2=1510",
-      "--load",
-      "4=1860",
-      "--load",
-      "6=2155",
-      "--load",
-      "8=2415",
-      "--by",
-      "ab"
-    };
-    assertThat(run(fit)).isEqualTo(ExitCode.WRONG_USE);
+    assertThat(run(fit(season, "--by", "ab"))).isEqualTo(ExitCode.WRONG_USE);
     assertThat(seen.err()).contains("--valid-from");
-    Object[] dated = Arrays.copyOf(fit, fit.length + 2);
-    dated[fit.length] = "--valid-from";
-    dated[fit.length + 1] = "2025-06-01T12:00";
-    assertThat(run(dated)).isZero();
+    assertThat(run(fit(season, "--by", "ab", "--valid-from", "2025-06-01T12:00"))).isZero();
     assertThat(Files.readString(season.resolve("station.json"))).contains("2025-06-01T12:00:00-0");
     assertThat(notebook(season)).contains("Wire creek has a new calibration");
   }

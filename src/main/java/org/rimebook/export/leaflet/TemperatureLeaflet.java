@@ -10,6 +10,7 @@ import org.rimebook.accumulation.WireTemperature;
 import org.rimebook.depth.AirTemperature;
 import org.rimebook.export.report.Table;
 import org.rimebook.season.SeasonResult;
+import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
 import org.rimebook.station.StationSheet;
 import org.rimebook.station.Words;
@@ -45,6 +46,10 @@ public final class TemperatureLeaflet {
     StationSheet sheet = result.season().sheet();
     Optional<Fitted> learnt =
         result.estimate().learnt().flatMap(l -> l.drift().temperaturePerDegC());
+    if (sheet.channel(Channel.AIR_TEMPERATURE).isEmpty()) {
+      return "No air temperature is measured: nothing is learnt, and what the sheet states has no"
+          + " effect.";
+    }
     if (sheet.statesTemperature()) {
       return "The station sheet states a coefficient for every wire: it is taken off each depth,"
           + " and none is learnt.";
@@ -61,9 +66,7 @@ public final class TemperatureLeaflet {
                         PPM * g.value(),
                         PPM * g.standardUncertainty(),
                         AirTemperature.CALIBRATED_DEG_C))
-            .orElse(
-                "Nothing is learnt of the level: there is too little dry time, or no air"
-                    + " temperature.");
+            .orElse("Nothing is learnt of the level: there is too little dry time.");
   }
 
   private static Table wires(List<WireTemperature> wires) {

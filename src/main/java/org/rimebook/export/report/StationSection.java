@@ -55,16 +55,29 @@ final class StationSection implements ReportSection {
     sheet.latitudeDeg().ifPresent(v -> place.add("latitude " + ReportWords.number(v, 4) + "°"));
     sheet.longitudeDeg().ifPresent(v -> place.add("longitude " + ReportWords.number(v, 4) + "°"));
     sheet.elevationM().ifPresent(v -> place.add(ReportWords.number(v, 0) + " m above sea level"));
-    return new Table.Builder()
-        .words("Station")
-        .words(sheet.name())
-        .row("Place", place.isEmpty() ? "not given" : String.join(", ", place))
-        .row("Time", data.words().zone() + ", no summer time; days start at " + sheet.dayStartsAt())
-        .row("Orifice", ReportWords.number(gauge.orificeAreaCm2(), 1) + " cm²")
-        .row("Capacity", given(gauge.capacityMm(), 0, "mm"))
-        .row("Height of the orifice", given(gauge.rimHeightM(), 2, "m above ground"))
-        .row("Wind shield", gauge.windShield().code())
-        .done();
+    Table.Builder table =
+        new Table.Builder()
+            .words("Station")
+            .words(sheet.name())
+            .row("Place", place.isEmpty() ? "not given" : String.join(", ", place))
+            .row(
+                "Time",
+                data.words().zone() + ", no summer time; days start at " + sheet.dayStartsAt())
+            .row("Orifice", ReportWords.number(gauge.orificeAreaCm2(), 1) + " cm²")
+            .row("Capacity", given(gauge.capacityMm(), 0, "mm"))
+            .row("Height of the orifice", given(gauge.rimHeightM(), 2, "m above ground"))
+            .row("Wind shield", gauge.windShield().code());
+    sheet.wires().stream()
+        .filter(wire -> wire.temperaturePerDegC().isPresent())
+        .forEach(wire -> table.row("Temperature, wire " + wire.name(), stated(wire)));
+    return table.done();
+  }
+
+  private static String stated(Wire wire) {
+    double ppm = 1e6 * wire.temperaturePerDegC().orElse(0);
+    return ppm == 0
+        ? "nothing is taken off, as stated by hand"
+        : ReportWords.number(ppm, 1) + " ppm of the depth a °C is taken off, as stated by hand";
   }
 
   private static String given(OptionalDouble value, int decimals, String unit) {
