@@ -11,7 +11,6 @@ import org.rimebook.desk.model.bench.Preparation.Outcome;
 import org.rimebook.export.leaflet.CalibrationLeaflet;
 import org.rimebook.export.leaflet.Leaflet;
 import org.rimebook.export.leaflet.NewSheetLeaflet;
-import org.rimebook.notebook.Entry;
 import org.rimebook.season.Season;
 import org.rimebook.station.Calibration;
 import org.rimebook.station.InputException;
@@ -50,13 +49,14 @@ public final class CalibrationForm extends BenchForm {
 
   private final List<String> wires;
   private final Loads loads = new Loads(this::changed);
-  private String wire;
-  private Source source = Source.WEIGHTS;
+  private final Chosen<String> wire;
+  private final Chosen<Source> source;
 
   CalibrationForm(StationSheet sheet, Runnable changed) {
     super(sheet.utcOffset(), changed);
     this.wires = sheet.wires().stream().map(Wire::name).toList();
-    this.wire = wires.get(0);
+    this.wire = new Chosen<>(wires.get(0), this::changed);
+    this.source = new Chosen<>(Source.WEIGHTS, this::changed);
   }
 
   /** Names of the wires, as in the station sheet. */
@@ -66,28 +66,22 @@ public final class CalibrationForm extends BenchForm {
 
   /** The wire. */
   public String wire() {
-    return wire;
+    return wire.get();
   }
 
   /** Chooses a wire. */
   public void wire(String chosen) {
-    if (!wire.equals(chosen)) {
-      wire = chosen;
-      changed();
-    }
+    wire.set(chosen);
   }
 
   /** Where the calibration comes from. */
   public Source source() {
-    return source;
+    return source.get();
   }
 
   /** Chooses where it comes from. */
   public void source(Source chosen) {
-    if (source != chosen) {
-      source = chosen;
-      changed();
-    }
+    source.set(chosen);
   }
 
   /** The check weights. */
@@ -97,7 +91,7 @@ public final class CalibrationForm extends BenchForm {
 
   @Override
   public List<BenchField> fields() {
-    return switch (source) {
+    return switch (source.get()) {
       case WEIGHTS -> List.of(BenchField.F0, BenchField.VALID_FROM, BenchField.INITIALS);
       case WATER ->
           List.of(
@@ -114,20 +108,20 @@ public final class CalibrationForm extends BenchForm {
 
   @Override
   public List<String> cautions() {
-    return source == Source.SHEET ? List.of() : Caution.weights();
+    return source.get() == Source.SHEET ? List.of() : Caution.weights();
   }
 
   @Override
   Preparation prepare(Moment now) {
     Optional<String> fault =
-        source == Source.SHEET ? firstFault() : firstFault().or(loads::firstFault);
+        source.get() == Source.SHEET ? firstFault() : firstFault().or(loads::firstFault);
     if (fault.isPresent()) {
       return Preparation.not(fault.get());
     }
     Wire of = wireOf(now.sheet());
     Optional<Instant> from = time(BenchField.VALID_FROM);
     Asked asked = new Asked(from, text(BenchField.INITIALS).strip());
-    if (source == Source.SHEET) {
+    if (source.get() == Source.SHEET) {
       Calibration given =
           new Calibration(
               from,
@@ -138,7 +132,7 @@ public final class CalibrationForm extends BenchForm {
     }
     List<LoadReading> readings =
         loads.readings(
-            source == Source.WATER ? number(BenchField.WATER_DEG_C) : OptionalDouble.empty());
+            source.get() == Source.WATER ? number(BenchField.WATER_DEG_C) : OptionalDouble.empty());
     if (readings.stream().noneMatch(reading -> reading.massKg() > 0)) {
       return Preparation.not("Enter at least one weight with the frequency read under it");
     }
@@ -148,7 +142,10 @@ public final class CalibrationForm extends BenchForm {
   }
 
   private Wire wireOf(StationSheet sheet) {
-    return sheet.wires().stream().filter(w -> w.name().equals(wire)).findFirst().orElseThrow();
+    return sheet.wires().stream()
+        .filter(w -> w.name().equals(wire.get()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Calibration last(Wire of) {
@@ -164,28 +161,20 @@ public final class CalibrationForm extends BenchForm {
       return storing(leaflet, now, of, fit.get().calibration(asked.from()), asked);
     }
     String note = StoredWords.checked(of.name(), weighing.checks(curve));
-    Optional<String> obstacle =
-        known(now.season(), note)
-            ? Optional.of("The notebook has this check.")
-            : Signature.missing(now, asked.initials());
-    Fact check =
-        new Fact.OfNotebook(
-            remark(note),
+    Fact.OfNotebook check =
+        Fact.OfNotebook.remark(
+            Optional.empty(),
+            note,
             asked.initials(),
             "The check is in the notebook as a remark; Ctrl+Z takes it back");
+    Optional<String> obstacle =
+        check.isIn(now.season())
+            ? Optional.of("The notebook has this check.")
+            : Signature.missing(now, asked.initials());
     return new Outcome(
         leaflet,
         obstacle.isPresent() ? Optional.empty() : Optional.of(check),
         obstacle.map(why -> why + " ").orElse("") + TOO_FEW);
-  }
-
-  private static boolean known(Season season, String note) {
-    return season.notebook().inForce().stream()
-        .anyMatch(e -> e instanceof Entry.Remark && e.header().note().equals(note));
-  }
-
-  private static Entry remark(String note) {
-    return new Entry.Remark(new Entry.Header("bench", "", "", note), Optional.empty());
   }
 
   private static Outcome sheet(Moment now, Wire of, Calibration given, Asked asked) {
@@ -243,8 +232,11 @@ public final class CalibrationForm extends BenchForm {
     String wire = "wire " + of.name() + " from " + from + " (UTC" + sheet.utcOffset() + ") on";
     return new Fact.OfSheet(
         new SheetWriting.Added(of.name(), made),
-        new Fact.OfNotebook(
-            remark(StoredWords.calibration(of.name(), made, sheet.utcOffset())), initials, ""),
+        Fact.OfNotebook.remark(
+            Optional.empty(),
+            StoredWords.calibration(of.name(), made, sheet.utcOffset()),
+            initials,
+            ""),
         "Write this calibration of "
             + wire
             + " into "

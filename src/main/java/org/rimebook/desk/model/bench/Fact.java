@@ -1,6 +1,9 @@
 package org.rimebook.desk.model.bench;
 
+import java.util.Optional;
 import org.rimebook.notebook.Entry;
+import org.rimebook.season.Season;
+import org.rimebook.station.Interval;
 
 /** Something found at the bench that goes on record. */
 public sealed interface Fact {
@@ -21,6 +24,24 @@ public sealed interface Fact {
    * @param stored what to say then
    */
   record OfNotebook(Entry entry, String initials, String stored) implements Fact {
+
+    /** A remark, of a time or of none. */
+    static OfNotebook remark(
+        Optional<Interval> about, String note, String initials, String stored) {
+      Entry.Header header = new Entry.Header("bench", "", "", note);
+      return new OfNotebook(new Entry.Remark(header, about), initials, stored);
+    }
+
+    /** Whether a season's notebook has a remark of that time with those words. */
+    boolean isIn(Season season) {
+      return season.notebook().inForce().stream()
+          .anyMatch(
+              there ->
+                  there.kind().equals(entry.kind())
+                      && there.span().equals(entry.span())
+                      && there.header().note().equals(entry.header().note()));
+    }
+
     @Override
     public String question() {
       return "";

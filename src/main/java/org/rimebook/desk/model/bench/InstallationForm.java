@@ -10,8 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.rimebook.desk.model.bench.Preparation.Outcome;
 import org.rimebook.export.leaflet.InstallationLeaflet;
-import org.rimebook.notebook.Entry;
-import org.rimebook.season.Season;
 import org.rimebook.station.Interval;
 import org.rimebook.upkeep.Caution;
 import org.rimebook.upkeep.InstallationCheck;
@@ -131,34 +129,26 @@ public final class InstallationForm extends BenchForm {
         progress -> {
           InstallationCheck check = InstallationCheck.of(now.season(), at, expectedMm, taps);
           String note = note(check, new TreeSet<>(ticked));
+          Fact.OfNotebook fact = fact(at, note, initials);
           Optional<String> obstacle =
-              known(now.season(), at, note)
+              fact.isIn(now.season())
                   ? Optional.of("The notebook has this outcome.")
                   : Signature.missing(now, initials);
           return new Outcome(
               InstallationLeaflet.of(check, now.sheet(), ticked),
-              obstacle.isPresent() ? Optional.empty() : Optional.of(fact(at, note, initials)),
+              obstacle.isPresent() ? Optional.empty() : Optional.of(fact),
               obstacle.orElse(""));
         });
   }
 
-  private Fact fact(Interval at, String note, String initials) {
-    Entry.Header header = new Entry.Header("bench", "", "", note);
-    return new Fact.OfNotebook(
-        new Entry.Remark(header, Optional.of(at)),
+  private Fact.OfNotebook fact(Interval at, String note, String initials) {
+    return Fact.OfNotebook.remark(
+        Optional.of(at),
+        note,
         initials,
         "The outcome is in the notebook as a remark of "
             + StationTime.words(at.from(), offset())
             + "; Ctrl+Z takes it back");
-  }
-
-  private static boolean known(Season season, Interval at, String note) {
-    return season.notebook().inForce().stream()
-        .anyMatch(
-            entry ->
-                entry instanceof Entry.Remark remark
-                    && remark.about().equals(Optional.of(at))
-                    && remark.header().note().equals(note));
   }
 
   private static String note(InstallationCheck check, Set<Integer> ticked) {

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.rimebook.desk.model.bench.Preparation.Outcome;
 import org.rimebook.export.leaflet.Leaflet;
 import org.rimebook.export.leaflet.TemperatureLeaflet;
-import org.rimebook.notebook.Entry;
 import org.rimebook.season.Season;
 import org.rimebook.season.SeasonResult;
 import org.rimebook.station.StationSheet;
@@ -41,12 +40,14 @@ public final class TemperatureForm extends BenchForm {
   private static final double PPM = 1e6;
 
   private final List<String> wires;
-  private String wire = ALL;
-  private Source source = Source.LEARNT;
+  private final Chosen<String> wire;
+  private final Chosen<Source> source;
 
   TemperatureForm(StationSheet sheet, Runnable changed) {
     super(sheet.utcOffset(), changed);
     this.wires = sheet.wires().stream().map(Wire::name).toList();
+    this.wire = new Chosen<>(ALL, this::changed);
+    this.source = new Chosen<>(Source.LEARNT, this::changed);
   }
 
   /** What a coefficient can be for. */
@@ -58,33 +59,27 @@ public final class TemperatureForm extends BenchForm {
 
   /** The wire, or {@link #ALL}. */
   public String wire() {
-    return wire;
+    return wire.get();
   }
 
   /** Chooses a wire. */
   public void wire(String chosen) {
-    if (!wire.equals(chosen)) {
-      wire = chosen;
-      changed();
-    }
+    wire.set(chosen);
   }
 
   /** Where it comes from. */
   public Source source() {
-    return source;
+    return source.get();
   }
 
   /** Chooses where it comes from. */
   public void source(Source chosen) {
-    if (source != chosen) {
-      source = chosen;
-      changed();
-    }
+    source.set(chosen);
   }
 
   @Override
   public List<BenchField> fields() {
-    return source == Source.STATED
+    return source.get() == Source.STATED
         ? List.of(BenchField.PER_DEG_C, BenchField.INITIALS)
         : List.of(BenchField.INITIALS);
   }
@@ -103,7 +98,7 @@ public final class TemperatureForm extends BenchForm {
     SeasonResult result = now.settled().get();
     String initials = text(BenchField.INITIALS).strip();
     SheetWriting.Stated stated =
-        new SheetWriting.Stated(wire.equals(ALL) ? wires : List.of(wire), perDegC());
+        new SheetWriting.Stated(wire.get().equals(ALL) ? wires : List.of(wire.get()), perDegC());
     return Preparation.of(
         progress -> {
           Leaflet leaflet = TemperatureLeaflet.of(result);
@@ -119,7 +114,7 @@ public final class TemperatureForm extends BenchForm {
   }
 
   private OptionalDouble perDegC() {
-    return switch (source) {
+    return switch (source.get()) {
       case LEARNT -> OptionalDouble.empty();
       case OFF -> OptionalDouble.of(0);
       case STATED -> OptionalDouble.of(checked(BenchField.PER_DEG_C) / PPM);
@@ -128,10 +123,9 @@ public final class TemperatureForm extends BenchForm {
 
   private static Fact fact(SheetWriting.Stated stated, String initials) {
     String words = StoredWords.temperature(stated.wires(), stated.perDegC());
-    Entry remark = new Entry.Remark(new Entry.Header("bench", "", "", words), Optional.empty());
     return new Fact.OfSheet(
         stated,
-        new Fact.OfNotebook(remark, initials, ""),
+        Fact.OfNotebook.remark(Optional.empty(), words, initials, ""),
         "Write into "
             + Season.STATION_FILE
             + "?\n\n"
