@@ -9,10 +9,10 @@ import org.rimebook.depth.CalibrationCurve;
 /**
  * Whether a wire needs a new sheet. Two things have to be so: check weights contradict A and B of
  * the sheet beyond their own scatter (F-test of the hypothesis that the sheet's A and B hold
- * against the fitted ones, level 1 %), and that matters: what the bucket gains from empty to some
- * weight comes out more than 0.5 % off, which is what three wires together are usually good for
- * (Duchon, Wade and Cole 2003). A zero that has moved alone asks for no new sheet, only for a new
- * f0, since gains don't depend on it to first order.
+ * against the fitted ones, level 1 %, own choice), and that matters: what the bucket gains from
+ * empty to some weight comes out more than 0.5 % off, which is what three wires together are
+ * usually good for (Duchon, Wade and Cole 2003). A zero that has moved alone asks for no new sheet,
+ * only for a new f0, since gains don't depend on it to first order.
  *
  * @param fRatio the F statistic; infinite when the fit leaves no scatter
  * @param freedom degrees of freedom left by the fit
@@ -24,8 +24,12 @@ import org.rimebook.depth.CalibrationCurve;
 public record SheetTest(
     double fRatio, int freedom, double p, double worstPct, double worstAtMm, double zeroMovedHz) {
 
-  private static final double LEVEL = 0.01;
-  private static final double MATTERS_PCT = 0.5;
+  /** Probability below which weights contradict a sheet; own choice. */
+  public static final double LEVEL = 0.01;
+
+  /** A difference of what the bucket gains that matters [%]; Duchon, Wade and Cole 2003. */
+  public static final double MATTERS_PCT = 0.5;
+
   private static final int TESTED = 2;
 
   /**

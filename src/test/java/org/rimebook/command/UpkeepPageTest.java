@@ -14,8 +14,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rimebook.depth.CalibrationCurve;
 import org.rimebook.fixture.Terminal;
+import org.rimebook.station.Words;
 import org.rimebook.upkeep.Antifreeze;
 import org.rimebook.upkeep.Poured;
+import org.rimebook.upkeep.SheetTest;
 import org.rimebook.upkeep.Water;
 
 /** The worked examples of the page on looking after the gauge, as the program prints them. */
@@ -100,5 +102,13 @@ class UpkeepPageTest {
     Poured poured = new Poured(Antifreeze.PROPYLENE_GLYCOL, 1, 2.40, 0.20, 0.83);
     assertThat(poured.massKg()).isCloseTo(2.652, within(0.0005));
     assertThat(page).contains("2.652 kg, which over 200 cm² stand 132.6 mm high");
+  }
+
+  @Test
+  void thePageTestsASheetAsTheProgramDoes() throws IOException {
+    assertThat(Files.readString(PAGE))
+        .contains(
+            Words.text("at the %.0f %% level", 100 * SheetTest.LEVEL),
+            Words.text("differs by more than %.1f %%", SheetTest.MATTERS_PCT));
   }
 }
