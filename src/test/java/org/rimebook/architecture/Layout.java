@@ -30,7 +30,8 @@ record Layout(String base, JavaClasses classes) {
           "export",
           "practice",
           "command",
-          "desk");
+          "desk",
+          "launch");
 
   static final String ENTRY_POINT = "Rimebook";
 

@@ -20,11 +20,26 @@ public final class StateFolder {
     return of(System.getProperties(), System.getenv());
   }
 
+  /** The folder for what can be made anew, on this machine; it needn't exist. */
+  public static Path cache() {
+    return cache(System.getProperties(), System.getenv());
+  }
+
   /**
    * The folder: what {@value #PROPERTY} names; else on Linux {@code rimebook} in XDG_STATE_HOME, by
    * default ~/.local/state (XDG Base Directory Specification 0.8); else ~/.rimebook.
    */
   static Path of(Properties system, Map<String, String> environment) {
+    return under(
+        system, environment.getOrDefault("XDG_STATE_HOME", ""), Path.of(".local", "state"));
+  }
+
+  /** Like {@link #of}, in XDG_CACHE_HOME, by default ~/.cache. */
+  static Path cache(Properties system, Map<String, String> environment) {
+    return under(system, environment.getOrDefault("XDG_CACHE_HOME", ""), Path.of(".cache"));
+  }
+
+  private static Path under(Properties system, String given, Path usual) {
     String stated = system.getProperty(PROPERTY, "");
     if (!stated.isBlank()) {
       return Path.of(stated).toAbsolutePath();
@@ -33,8 +48,8 @@ public final class StateFolder {
     if (!system.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("linux")) {
       return home.resolve("." + NAME);
     }
-    Path state = Path.of(environment.getOrDefault("XDG_STATE_HOME", ""));
+    Path base = Path.of(given);
     // The specification has relative paths there ignored.
-    return (state.isAbsolute() ? state : home.resolve(Path.of(".local", "state"))).resolve(NAME);
+    return (base.isAbsolute() ? base : home.resolve(usual)).resolve(NAME);
   }
 }

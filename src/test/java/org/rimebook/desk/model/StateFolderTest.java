@@ -39,6 +39,17 @@ class StateFolderTest {
         .isEqualTo(HOME.resolve(".rimebook"));
   }
 
+  @Test
+  void whatCanBeMadeAnewHasAFolderOfItsOwn() {
+    assertThat(StateFolder.cache(system("Linux"), Map.of("XDG_CACHE_HOME", "/cache")))
+        .isEqualTo(Path.of("/cache/rimebook"));
+    assertThat(StateFolder.cache(system("Linux"), Map.of()))
+        .isEqualTo(HOME.resolve(".cache/rimebook"));
+    Properties stated = system("Linux");
+    stated.setProperty(StateFolder.PROPERTY, "/elsewhere");
+    assertThat(StateFolder.cache(stated, Map.of())).isEqualTo(Path.of("/elsewhere"));
+  }
+
   private static Properties system(String name) {
     Properties system = new Properties();
     system.setProperty("os.name", name);
