@@ -24,6 +24,7 @@ final class ViewText {
   private static final String DIVIDER = "divider.";
   private static final String SHOWN = "shown";
   private static final String FITS = "fits";
+  private static final String STAYS = "stays";
 
   private final Map<String, String> texts;
   private final List<String> unread = new ArrayList<>();
@@ -134,7 +135,11 @@ final class ViewText {
         strip.kind().code(),
         strip.shown() ? SHOWN : "hidden",
         Double.toString(strip.share()),
-        strip.fits() ? FITS : "stays");
+        strip.fits() ? FITS : STAYS + strip.axis().map(ViewText::ends).orElse(""));
+  }
+
+  private static String ends(Extent axis) {
+    return "=" + axis.least() + "=" + axis.most();
   }
 
   private static StripSetting strip(String text) {
@@ -148,7 +153,20 @@ final class ViewText {
             .filter(k -> k.code().equals(parts[0]))
             .findFirst()
             .orElseThrow();
-    return new StripSetting(kind, parts[1].equals(SHOWN), share, parts[3].equals(FITS));
+    boolean shown = parts[1].equals(SHOWN);
+    return new StripSetting(kind, shown, share, parts[3].equals(FITS), axis(parts[3]));
+  }
+
+  private static Optional<Extent> axis(String text) {
+    if (!text.contains("=")) {
+      return Optional.empty();
+    }
+    String[] ends = halves(text, "=", 3);
+    Extent axis = new Extent(Double.parseDouble(ends[1]), Double.parseDouble(ends[2]));
+    if (!(axis.most() - axis.least() > 0 && axis.most() - axis.least() < Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("not the ends of an axis: " + text);
+    }
+    return Optional.of(axis);
   }
 
   private static List<StripSetting> strips(String text) {

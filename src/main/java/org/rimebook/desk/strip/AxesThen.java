@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.model.StripSetting.Kind;
 
 /**
@@ -35,12 +36,10 @@ record AxesThen(Strips strips, Set<Kind> fitting, Map<Kind, Extent> staying) imp
   public void run() {
     for (Strips.Shown strip : strips.shown()) {
       Kind kind = strip.setting().kind();
-      boolean stayed = staying.containsKey(kind);
-      if (stayed) {
-        strip.plot().range(staying.get(kind));
-      }
-      if (stayed && strip.setting().fits() || fitting.contains(kind) && !strip.setting().fits()) {
-        strips.change(strip.setting().fitting(!stayed));
+      if (staying.containsKey(kind)) {
+        strips.change(strip.setting().staying(staying.get(kind)));
+      } else if (fitting.contains(kind) && !strip.setting().fits()) {
+        strips.change(strip.setting().fitting(true));
       }
     }
   }

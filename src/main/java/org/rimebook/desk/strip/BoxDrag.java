@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.model.TimeView;
 import org.rimebook.station.Interval;
 
@@ -60,8 +61,8 @@ final class BoxDrag implements StackNavigation.Drag {
     Rectangle box = box();
     double aPixel = (range.most() - range.least()) / area.height;
     double most = range.most() - (box.y - area.y) * aPixel;
-    shown.plot().range(new Extent(most - box.height * aPixel, most));
-    stack.strips().change(shown.setting().fitting(false));
+    Extent within = new Extent(most - box.height * aPixel, most);
+    stack.strips().change(shown.setting().staying(within));
   }
 
   private boolean hasHeight() {

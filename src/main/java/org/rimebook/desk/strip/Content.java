@@ -3,6 +3,7 @@ package org.rimebook.desk.strip;
 import java.awt.Graphics2D;
 import java.util.BitSet;
 import java.util.List;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.station.Interval;
 
 /** What a strip draws in its plot. */

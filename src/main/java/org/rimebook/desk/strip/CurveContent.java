@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.BitSet;
 import java.util.List;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.series.CatchCurve;
 import org.rimebook.desk.series.Columns;
 import org.rimebook.desk.series.Pyramid;

@@ -9,9 +9,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 
 /** Names at the ends of the lines of all strips, moved apart where they would overlap. */
 final class EndLabels {
+
+  private static final String ELLIPSIS = "…";
 
   private final List<Placed> placed = new ArrayList<>();
 
@@ -54,12 +57,16 @@ final class EndLabels {
         .findFirst();
   }
 
+  /** A name as far as there is room for it, and a sign that it goes on. */
   private static String shortened(FontMetrics metrics, String name) {
     int room = StackLayout.right() - Look.px(8);
-    String fitting = name;
-    while (fitting.length() > 1 && metrics.stringWidth(fitting) > room) {
-      fitting = fitting.substring(0, fitting.length() - 1);
+    if (metrics.stringWidth(name) <= room) {
+      return name;
     }
-    return fitting;
+    int end = name.length() - 1;
+    while (end > 1 && metrics.stringWidth(name.substring(0, end) + ELLIPSIS) > room) {
+      end--;
+    }
+    return name.substring(0, end) + ELLIPSIS;
   }
 }

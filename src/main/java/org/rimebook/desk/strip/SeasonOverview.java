@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.model.FindingsLeft;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.model.Workspace;

@@ -102,6 +102,6 @@ final class StackActions {
 
   private void fitAll() {
     boolean fits = workspace.strips().get().stream().allMatch(StripSetting::fits);
-    workspace.strips().set(workspace.strips().get().stream().map(s -> s.fitting(!fits)).toList());
+    stack.strips().fitAll(!fits);
   }
 }

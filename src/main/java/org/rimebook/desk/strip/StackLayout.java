@@ -24,7 +24,7 @@ record StackLayout(Rectangle plots, List<Rectangle> strips) {
 
   /** Room for names at the lines' ends. */
   static int right() {
-    return Look.px(64);
+    return Look.px(78);
   }
 
   /** Room for the two rows of the time axis. */

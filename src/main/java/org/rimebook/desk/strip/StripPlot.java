@@ -11,6 +11,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.station.Interval;
 
 /** One strip: content on an axis of values, its name inside at the top left. */
@@ -22,6 +23,7 @@ final class StripPlot {
   private final NumberAxis values = ValueAxes.values();
   private final NumberAxis time = ValueAxes.hidden();
   private final XYPlot plot;
+  private boolean ranged;
 
   StripPlot(String title, Content content) {
     this.title = title;
@@ -48,17 +50,26 @@ final class StripPlot {
     return new Extent(values.getLowerBound(), values.getUpperBound());
   }
 
+  /** Whether it has been said what its axis spans. */
+  boolean isRanged() {
+    return ranged;
+  }
+
   /** Sets the values its axis spans. */
   void range(Extent range) {
     if (range.most() > range.least()) {
+      ranged = true;
       values.setRange(range.least(), range.most());
     }
   }
 
-  /** Sorts what is in view into the device's columns, and fits the axis to it when told to. */
+  /**
+   * Sorts what is in view into the device's columns, and fits the axis to it when told to, or when
+   * there is none yet.
+   */
   void look(Interval visible, int columns, boolean fits) {
     content.look(visible, columns);
-    if (fits) {
+    if (fits || !ranged) {
       range(content.inView());
     }
   }

@@ -81,12 +81,30 @@ final class Strips {
 
   /** Changes how a strip stands. */
   void change(StripSetting changedSetting) {
+    StripSetting settled = settled(changedSetting);
     workspace
         .strips()
         .set(
             workspace.strips().get().stream()
-                .map(s -> s.kind() == changedSetting.kind() ? changedSetting : s)
+                .map(s -> s.kind() == settled.kind() ? settled : s)
                 .toList());
+  }
+
+  /** Has the axes of all strips fit what is in view, or stay as they are. */
+  void fitAll(boolean fits) {
+    workspace
+        .strips()
+        .set(workspace.strips().get().stream().map(s -> settled(s.fitting(fits))).toList());
+  }
+
+  /** A setting whose axis stands as its strip does: it follows a stated one, and tells its own. */
+  private StripSetting settled(StripSetting setting) {
+    StripPlot plot = plots.get(setting.kind());
+    if (setting.fits() || plot == null) {
+      return setting;
+    }
+    setting.axis().ifPresent(plot::range);
+    return plot.isRanged() ? setting.staying(plot.range()) : setting;
   }
 
   private void renew() {
@@ -121,10 +139,19 @@ final class Strips {
     changed.run();
   }
 
-  /** Puts a strip in place of the one before, on the same axis until it fits. */
+  /**
+   * Puts a strip in place of the one before, on the same axis until it fits; the first stands as it
+   * was left, and one that shows something else finds its own.
+   */
   private void put(Kind kind, StripPlot plot) {
     StripPlot before = plots.put(kind, plot);
-    if (before != null && before.title().equals(plot.title())) {
+    Optional<StripSetting> setting =
+        workspace.strips().get().stream().filter(s -> s.kind() == kind).findFirst();
+    if (before == null) {
+      setting.flatMap(StripSetting::axis).ifPresent(plot::range);
+    } else if (!before.title().equals(plot.title())) {
+      setting.filter(s -> s.axis().isPresent()).ifPresent(s -> change(s.fitting(false)));
+    } else if (before.isRanged()) {
       plot.range(before.range());
     }
   }

@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.series.Columns;
 import org.rimebook.desk.series.Series;
 import org.rimebook.desk.series.TraceSeries;

@@ -5,6 +5,7 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.OptionalInt;
 import org.rimebook.desk.look.Look;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.series.SeasonSeries;
 import org.rimebook.desk.series.Series;
 import org.rimebook.desk.series.TraceSeries;

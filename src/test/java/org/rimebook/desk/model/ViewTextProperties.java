@@ -48,9 +48,12 @@ class ViewTextProperties {
   private static List<StripSetting> strips(Random chance) {
     List<StripSetting> strips = new ArrayList<>();
     for (StripSetting.Kind kind : StripSetting.Kind.values()) {
-      strips.add(
+      StripSetting strip =
           new StripSetting(
-              kind, chance.nextBoolean(), 0.1 + chance.nextDouble(), chance.nextBoolean()));
+              kind, chance.nextBoolean(), 0.1 + chance.nextDouble(), chance.nextBoolean());
+      double least = chance.nextGaussian();
+      Extent axis = new Extent(least, least + 0.1 + chance.nextDouble());
+      strips.add(strip.fits() || chance.nextBoolean() ? strip : strip.staying(axis));
     }
     Collections.shuffle(strips, chance);
     return strips;

@@ -9,6 +9,8 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -16,6 +18,7 @@ import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.model.StripSetting;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.fixture.Bucket;
@@ -104,6 +107,42 @@ class StackNavigationTest {
               .filteredOn(s -> !s.fits())
               .extracting(StripSetting::kind)
               .containsExactly(Kind.DEPTH);
+        });
+  }
+
+  @Test
+  void anAxisThatStaysStandsWhereItWasLeftWhenTheSeasonIsOpenedAgain() {
+    List<StripSetting> left = new ArrayList<>();
+    List<Extent> axis = new ArrayList<>();
+    Stack.of(
+        season(),
+        stack -> {
+          stack.drag(LEFT | CTRL, at(stack, Kind.DEPTH, 40, 0.5), at(stack, Kind.DEPTH, 30, 0));
+          axis.add(stack.plot(Kind.DEPTH).range());
+          left.addAll(stack.workspace.strips().get());
+        });
+    Stack.empty(
+        stack -> {
+          stack.workspace.strips().set(left);
+          stack.open(season().result());
+          stack.paint();
+          assertThat(stack.plot(Kind.DEPTH).range()).isEqualTo(axis.get(0));
+        });
+  }
+
+  @Test
+  void anAxisThatStaysButWasNeverSeenBeginsWithWhatIsInView() {
+    List<Extent> fitted = new ArrayList<>();
+    Stack.of(season(), stack -> fitted.add(stack.plot(Kind.DEPTH).range()));
+    Stack.empty(
+        stack -> {
+          stack
+              .workspace
+              .strips()
+              .set(stack.workspace.strips().get().stream().map(s -> s.fitting(false)).toList());
+          stack.open(season().result());
+          stack.paint();
+          assertThat(stack.plot(Kind.DEPTH).range()).isEqualTo(fitted.get(0));
         });
   }
 

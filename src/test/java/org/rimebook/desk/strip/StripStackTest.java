@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.CatchForm;
 import org.rimebook.desk.model.Computed;
+import org.rimebook.desk.model.Extent;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.notebook.BadReason;
