@@ -3,12 +3,15 @@ package org.rimebook.desk;
 import java.awt.Font;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.SeasonHeadline;
 import org.rimebook.desk.model.Workspace;
 
-/** The line at the top: which season this is and what it comes to. */
+/**
+ * The line at the top: which season this is and what it comes to; two lines where one is too short.
+ */
 final class Header extends JPanel {
 
   private final JLabel name = new JLabel(" ");
@@ -16,14 +19,15 @@ final class Header extends JPanel {
   private final JLabel left = new JLabel(" ");
   private final JLabel notes = new JLabel(" ");
   private final JLabel state = new JLabel(" ");
+  private final JPanel season;
+  private final JPanel rest;
 
   Header(Workspace workspace) {
-    super(new MigLayout("insets 8 16 8 16", "[]16[grow]16[]16[]16[]", "[baseline]"));
-    add(name);
-    add(answer);
-    add(left);
-    add(notes);
-    add(state);
+    super(new MigLayout("insets 8 16 8 16, gapy 2", "[grow]16[]"));
+    season = row(name, answer);
+    rest = row(left, notes, state);
+    add(season);
+    add(rest);
     workspace
         .opened()
         .follow(opened -> name.setText(opened.map(o -> o.season().sheet().name()).orElse(" ")));
@@ -35,6 +39,28 @@ final class Header extends JPanel {
     answer.getAccessibleContext().setAccessibleName("Season's catch");
     state.getAccessibleContext().setAccessibleName("Sign-off");
     dress();
+  }
+
+  private static JPanel row(JLabel... labels) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gapx 16", "", "[baseline]"));
+    for (JLabel label : labels) {
+      row.add(label);
+    }
+    row.setOpaque(false);
+    return row;
+  }
+
+  @Override
+  public void doLayout() {
+    int wanted = season.getPreferredSize().width + rest.getPreferredSize().width + Look.px(48);
+    String place = wanted > getWidth() ? "newline" : "";
+    MigLayout layout = (MigLayout) getLayout();
+    if (!place.equals(layout.getComponentConstraints(rest))) {
+      layout.setComponentConstraints(rest, place);
+      // The height changes while the width is being given out: asked for anew after that.
+      SwingUtilities.invokeLater(this::revalidate);
+    }
+    super.doLayout();
   }
 
   private void tell(Workspace workspace) {

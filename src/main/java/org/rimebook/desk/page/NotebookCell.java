@@ -168,6 +168,10 @@ final class NotebookCell extends JPanel implements ListCellRenderer<NotebookRow>
   }
 
   private List<String> wrapped(Text text, FontMetrics metrics) {
-    return Ink.wrapped(text.words(), metrics, width - Look.px(24));
+    int room = width - Look.px(24);
+    // Beside the first words stands who wrote them, or that nobody has decided.
+    boolean signed = !signature.isEmpty() && text == texts.get(0);
+    int taken = signed ? getFontMetrics(Look.text(0.92)).stringWidth(signature) + Look.px(12) : 0;
+    return Ink.wrapped(text.words(), metrics, room - taken);
   }
 }
