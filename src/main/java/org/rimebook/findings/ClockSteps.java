@@ -2,8 +2,10 @@ package org.rimebook.findings;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.rimebook.record.FileAccount;
 import org.rimebook.record.LineReason;
 import org.rimebook.record.Provenance;
@@ -30,6 +32,7 @@ final class ClockSteps {
 
   private final SeasonRecord record;
   private final List<Step> steps = new ArrayList<>();
+  private final Once<int[]> byLine = new Once<>(this::allByLine);
 
   /**
    * A place where the clock was set, or may have been.
@@ -120,6 +123,7 @@ final class ClockSteps {
     int[] rows = rowsByLine(file);
     Provenance from = record.provenance();
     Lines lines = new Lines(from.files().get(file));
+    Above above = new Above();
     for (int i = 1; i < rows.length; i++) {
       int before = from.lineOfRow().get(rows[i - 1]);
       int after = from.lineOfRow().get(rows[i]);
@@ -129,7 +133,7 @@ final class ClockSteps {
         long intervalMs = intervalMs(rows[i - 1]);
         long by = stepMs - (again + 1) * intervalMs;
         boolean goesOn = stepMs >= 0 && stepMs <= 3 * intervalMs && again >= FEWEST_CONFLICTS;
-        if (goesOn || stepMs < 0 && interleaved(rows, i, after)) {
+        if (goesOn || stepMs < 0 && interleaved(rows[i], rows[i - 1], above.line(after))) {
           steps.add(new Step(record.stampMs(rows[i - 1]), by, record.stampMs(rows[i])));
         }
       }
@@ -154,21 +158,41 @@ final class ClockSteps {
   }
 
   /** Whether rows from before a step back and rows from after it fill the same time. */
-  private boolean interleaved(int[] rows, int index, int afterLine) {
-    int first = rows[index];
-    int last = rows[index - 1];
-    int earlier = 0;
-    int later = 0;
-    for (int row = first; row <= last; row++) {
-      if (record.provenance().lineOfRow().get(row) < afterLine) {
-        earlier++;
-      } else {
-        later++;
-      }
-    }
+  private boolean interleaved(int first, int last, BitSet above) {
+    int earlier = above.get(first, last + 1).cardinality();
+    int later = last + 1 - first - earlier;
     double expected = (record.stampMs(last) - record.stampMs(first)) / (double) intervalMs(first);
     double enough = Math.max(1, BOTH * expected);
     return earlier >= enough && later >= enough;
+  }
+
+  /** Rows of all files in the order of their lines. */
+  private int[] allByLine() {
+    Provenance from = record.provenance();
+    return IntStream.range(0, record.size())
+        .mapToLong(row -> (long) from.lineOfRow().get(row) << 32 | row)
+        .sorted()
+        .mapToInt(lineAndRow -> (int) lineAndRow)
+        .toArray();
+  }
+
+  /**
+   * Rows that stand above a line, for lines further and further down: in a record whose rows are in
+   * no order every other row is a step back, each across much of the record.
+   */
+  private final class Above {
+
+    private final BitSet rows = new BitSet(record.size());
+    private int taken;
+
+    BitSet line(int line) {
+      int[] all = byLine.get();
+      while (taken < all.length && record.provenance().lineOfRow().get(all[taken]) < line) {
+        rows.set(all[taken]);
+        taken++;
+      }
+      return rows;
+    }
   }
 
   private long intervalMs(int row) {
