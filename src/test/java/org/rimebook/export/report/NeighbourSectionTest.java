@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rimebook.fixture.Terminal;
@@ -19,14 +19,14 @@ class NeighbourSectionTest {
 
   @TempDir private Path folder;
 
-  private Path table;
+  private static Path table;
 
-  @BeforeEach
-  void inventANeighbour() throws IOException {
-    Path own = folder.resolve("own");
+  @BeforeAll
+  static void inventANeighbour(@TempDir Path invented) throws IOException {
+    Path own = invented.resolve("own");
     Terminal.run("totals", SEASON, "--out", own, "--no-report", "--resolution", "0.01");
     List<String> lines = Files.readAllLines(own.resolve("daily.csv"));
-    table = folder.resolve("daily.csv");
+    table = invented.resolve("daily.csv");
     Files.write(table, lines.stream().map(NeighbourSectionTest::neighbour).toList());
   }
 

@@ -25,14 +25,14 @@ class DecidedFindingsTest {
   private static final int DAYS = 42;
   private static final long SEED = 5;
 
-  private static ConvertedWires winter(FaultClass of, long seed, int days) {
+  private static RecordFacts winter(FaultClass of, long seed, int days) {
     Season season = InMemory.of(of.winter(seed, days));
-    return ConvertedWires.of(season.record(), season.sheet(), Progress.NONE);
+    return new RecordFacts(ConvertedWires.of(season.record(), season.sheet(), Progress.NONE));
   }
 
-  private static List<Finding> open(ConvertedWires winter, List<Entry> entries) {
+  private static List<Finding> open(RecordFacts winter, List<Entry> entries) {
     Notebook notebook = new Notebook(entries, List.of());
-    return Findings.in(Scene.of(new RecordFacts(winter), notebook), Progress.NONE).open();
+    return Findings.in(Scene.of(winter, notebook), Progress.NONE).open();
   }
 
   private static Entry.Header header(int number) {
@@ -50,8 +50,7 @@ class DecidedFindingsTest {
         : EntryCopy.with(finding.proposal(), header(number));
   }
 
-  private static void nothingIsRaisedAgain(ConvertedWires winter) {
-    List<Finding> found = open(winter, List.of());
+  private static void nothingIsRaisedAgain(RecordFacts winter, List<Finding> found) {
     List<Entry> dismissals = new ArrayList<>();
     List<Entry> acceptances = new ArrayList<>();
     List<Entry> both = new ArrayList<>();
@@ -68,7 +67,8 @@ class DecidedFindingsTest {
   @ParameterizedTest
   @EnumSource(FaultClass.class)
   void whatWasDismissedOrAcceptedIsNotRaisedAgain(FaultClass of) {
-    nothingIsRaisedAgain(winter(of, SEED, DAYS));
+    RecordFacts winter = winter(of, SEED, DAYS);
+    nothingIsRaisedAgain(winter, open(winter, List.of()));
   }
 
   /** Winters in which one fault hides another, or is most of what tells what is usual. */
@@ -84,8 +84,9 @@ class DecidedFindingsTest {
     "EVERYTHING, 2, 120"
   })
   void aFaultThatHidOrShapedAnotherSettlesLikeAnyOther(FaultClass of, long seed, int days) {
-    ConvertedWires winter = winter(of, seed, days);
-    assertThat(open(winter, List.of())).isNotEmpty();
-    nothingIsRaisedAgain(winter);
+    RecordFacts winter = winter(of, seed, days);
+    List<Finding> found = open(winter, List.of());
+    assertThat(found).isNotEmpty();
+    nothingIsRaisedAgain(winter, found);
   }
 }
