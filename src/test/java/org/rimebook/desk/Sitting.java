@@ -1,9 +1,14 @@
 package org.rimebook.desk;
 
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import java.awt.GraphicsEnvironment;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -20,8 +25,11 @@ import org.rimebook.fixture.Copies;
 /** The real window with a copy of a sample season, from opening to closing. */
 final class Sitting implements AutoCloseable {
 
+  private static final Path TURN = Path.of("target", "sitting.lock");
+
   final Person person = new Person();
   private final AtomicBoolean closed = new AtomicBoolean();
+  private final FileChannel turn = waitForTurn();
   private final MainWindow window;
 
   private Sitting(Optional<Path> season, int width, int height) {
@@ -33,6 +41,17 @@ final class Sitting implements AutoCloseable {
           return null;
         });
     person.waitFor("the whole window", window::isComplete);
+  }
+
+  /** Tests named one by one may run in two machines at once, and there is one screen. */
+  private static FileChannel waitForTurn() {
+    try {
+      FileChannel file = FileChannel.open(TURN, CREATE, WRITE);
+      file.lock();
+      return file;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /**
@@ -126,5 +145,10 @@ final class Sitting implements AutoCloseable {
           return null;
         });
     person.waitFor("the window to close", closed::get);
+    try {
+      turn.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }
