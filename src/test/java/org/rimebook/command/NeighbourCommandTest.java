@@ -24,7 +24,8 @@ class NeighbourCommandTest {
   @BeforeAll
   static void makeTable() {
     Path out = temp.resolve("tables");
-    Terminal run = Terminal.run("totals", SEASON, "--out", out, "--resolution", "0.01");
+    Terminal run =
+        Terminal.run("totals", SEASON, "--out", out, "--resolution", "0.01", "--no-report");
     assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
     daily = out.resolve("daily.csv");
   }

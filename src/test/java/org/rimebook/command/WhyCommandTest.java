@@ -48,7 +48,7 @@ class WhyCommandTest {
 
   @Test
   void theTotalIsThatOfTheTable(@TempDir Path folder) throws IOException {
-    Terminal.run("totals", SEASON, "--out", folder, "--resolution", "0.01");
+    Terminal.run("totals", SEASON, "--out", folder, "--resolution", "0.01", "--no-report");
     String[] row =
         Files.readAllLines(folder.resolve("hourly.csv")).stream()
             .filter(line -> line.startsWith("2024-10-18T18:00:00-07:00,"))

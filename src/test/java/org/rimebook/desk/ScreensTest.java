@@ -141,7 +141,7 @@ class ScreensTest {
       sitting.picture("dark");
       sitting.person.press("control T");
       Path tables = folder.resolve("tables");
-      Terminal.run("totals", season, "--out", tables);
+      Terminal.run("totals", season, "--out", tables, "--no-report");
       Neighbour neighbour = read(tables.resolve("daily.csv"));
       Person.see(
           () -> {
