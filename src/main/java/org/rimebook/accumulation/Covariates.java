@@ -45,6 +45,7 @@ final class Covariates {
   private final List<double[]> columns = new ArrayList<>();
   private final List<String> departures = new ArrayList<>();
   private final List<Double> mostMm = new ArrayList<>();
+  private final List<Double> tilts = new ArrayList<>();
   private boolean temperature;
   private Optional<double[]> wind = Optional.empty();
 
@@ -116,7 +117,7 @@ final class Covariates {
           here.departures(
               names.indexOf(season.departures.get(d)), evidence.depths(), evidence.level());
       boolean known = here.fill(values);
-      double[] column = known ? here.daily(values) : values;
+      double[] column = known ? here.daily(here.upright(values, season.tilts.get(d))) : values;
       double most = season.mostMm.get(d);
       double[] held = season.columns.get(first + d);
       for (int i = 0; i < column.length; i++) {
@@ -199,7 +200,8 @@ final class Covariates {
     double[] values = departures(wire, depths, level);
     boolean known = fill(values);
     if (known) {
-      double[] daily = daily(values);
+      double tilt = LoadTilt.of(nodes, hourlyLevel(), mean(values, HALF_HOUR_MS));
+      double[] daily = daily(upright(values, tilt));
       double[] magnitudes = Arrays.stream(daily).map(Math::abs).toArray();
       double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
       for (int i = 0; i < daily.length; i++) {
@@ -207,6 +209,7 @@ final class Covariates {
       }
       columns.add(daily);
       mostMm.add(most);
+      tilts.add(tilt);
     }
     return known;
   }
@@ -226,6 +229,19 @@ final class Covariates {
       values[node] = count == 0 ? Double.NaN : sum / count;
     }
     return values;
+  }
+
+  private double[] hourlyLevel() {
+    return mean(nodes.levelMm(), HALF_HOUR_MS);
+  }
+
+  /** A departure without what goes with the load. */
+  private double[] upright(double[] departureMm, double tilt) {
+    double[] straight = departureMm.clone();
+    for (int i = 0; i < straight.length; i++) {
+      straight[i] -= tilt * nodes.levelMm()[i];
+    }
+    return straight;
   }
 
   /**

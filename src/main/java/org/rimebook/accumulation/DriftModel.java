@@ -34,8 +34,8 @@ final class DriftModel {
   private static final double WAVE_MM_PER_H = 0.05;
 
   /**
-   * Evaporation over wet water under a wet sky is somewhere between none and as much as on dry days
-   * at the same hour: half is taken.
+   * Evaporation over wet water in moist air is somewhere between none and as much as on dry days at
+   * the same hour: half is taken.
    */
   private static final double WET_SHARE = 0.5;
 
@@ -209,9 +209,10 @@ final class DriftModel {
 
   /** What the daily wave has added by each node [mm]. */
   private double[] waveMm(double[] wet) {
+    double[] moist = MoistAir.of(nodes, wet);
     double[] wave = new double[nodes.size()];
     for (int i = 1; i < wave.length; i++) {
-      double share = 1 - (1 - WET_SHARE) * wet[i - 1];
+      double share = 1 - (1 - WET_SHARE) * moist[i - 1];
       wave[i] = wave[i - 1] + share * waveMm(i);
     }
     return wave;
@@ -224,10 +225,11 @@ final class DriftModel {
    * @param wet probability of each link to be wet
    */
   double[] wetDoubtMm(double[] wet) {
+    double[] moist = MoistAir.of(nodes, wet);
     double[] doubt = new double[nodes.size()];
     for (int i = 1; i < doubt.length; i++) {
       if (nodes.links()[i - 1] == LevelNodes.Link.STEP) {
-        doubt[i - 1] = WET_SHARE * wet[i - 1] * waveMm(i);
+        doubt[i - 1] = WET_SHARE * moist[i - 1] * waveMm(i);
       }
     }
     return doubt;
