@@ -49,8 +49,11 @@ final class CapOdds {
 
   private static final double NO_CAP_DEG_C_HOURS = 24;
 
-  /** One rise in so many comes neither with snow on the ground nor from a cap; own choice. */
-  private static final double NEITHER = 0.05;
+  /**
+   * One snowfall in five doesn't show on the ground beside the gauge, where wind takes it; own
+   * choice.
+   */
+  private static final double UNSEEN = 0.2;
 
   /** Rain on a cap to snow on it; own choice. */
   private static final double RAIN = 0.1;
@@ -98,6 +101,9 @@ final class CapOdds {
 
   /** The odds of a rise; none where the depth of snow isn't known around it. */
   Optional<Odds> of(Rise rise) {
+    if (snowCm.length == 0) {
+      return Optional.empty();
+    }
     RiseHours hours = RiseHours.of(blocks, rise, airDegC, NO_CAP_DEG_C_HOURS);
     double[] depthCm = hours.middles(snowCm);
     boolean before = known(depthCm, 0, hours.rise()) >= Math.max(LEAST_HOURS, hours.rise() / 2);
@@ -193,7 +199,7 @@ final class CapOdds {
     private double shower() {
       double[] grown = later(0);
       double snow = StrictMath.log(snowShare + TINY) + grows(grown);
-      double rain = StrictMath.log(Math.max(NEITHER, 1 - snowShare));
+      double rain = StrictMath.log(Math.max(UNSEEN, 1 - snowShare));
       double humid = wetAir.logOdds(Means.of(percent, rise.from(), rise.to()));
       return logSum(rain, snow) + humid;
     }

@@ -26,9 +26,6 @@ final class CappingCheck implements Check {
 
   private static final long LONGEST_MS = 72 * HOUR_MS;
 
-  /** Logarithm of how much likelier than a shower a cap has to be: twice; own choice. */
-  private static final double LEAST_LOG_ODDS = StrictMath.log(2);
-
   /** The sensor's smoothing looks so far ahead [ms]. */
   private static final long AHEAD_MS = 2 * HOUR_MS;
 
@@ -43,6 +40,11 @@ final class CappingCheck implements Check {
 
   private static final double BEYOND_COLD_MM = 8;
 
+  /** A storm mostly goes on after its first hour and a half, a cap is gone; own choice. */
+  private static final double GOES_ON = 0.1;
+
+  private static final int OVER_HOURS = 3;
+
   @Override
   public FindingKind kind() {
     return FindingKind.CAPPING;
@@ -50,15 +52,16 @@ final class CappingCheck implements Check {
 
   @Override
   public String method() {
-    return "Rises of at least 1 mm within 90 min after at least 4 h without any, when it is twice as"
-        + " likely that snow slid in as that a shower fell. Under a cap the snow on the ground grew"
+    return "Rises of at least 1 mm within 90 min after at least 4 h without any, when what was"
+        + " measured is likelier with a cap than with a shower. Under a cap the snow on the ground grew"
         + " while the level stood still, by 1.1 ± 0.5 cm for each millimetre (Judson and Doesken"
         + " 2000, from memory), and under a shower with the rise if that was snow (by air"
         + " temperature, Jennings et al. 2018); settling, melting and the sensor's wandering, taken"
         + " from the record, are allowed for, a cap is the less likely the more thaw it outlasted,"
         + " and humidity counts as far as it goes with catch in this record (own choice). Where the"
-        + " depth of snow isn't measured only 8 mm or more below -5 °C, since smaller caps can't be"
-        + " told from showers. Common practice; limits own choice.";
+        + " depth of snow isn't measured only 8 mm or more below -5 °C after which the level rises"
+        + " by less than a tenth of that in three hours, since smaller caps can't be told from"
+        + " showers. Common practice; limits own choice.";
   }
 
   @Override
@@ -80,7 +83,7 @@ final class CappingCheck implements Check {
   }
 
   private static boolean likely(Odds odds) {
-    return odds.logOdds() >= LEAST_LOG_ODDS;
+    return odds.logOdds() > 0;
   }
 
   /** Whether a rise within a span is snow that slid in, as the snow on the ground tells. */
@@ -124,7 +127,9 @@ final class CappingCheck implements Check {
     double degC = Means.of(airDegC, rise.from(), rise.to());
     boolean known =
         Marked.found(scene, Set.of(FindingKind.RATE), blocks.span(rise.from(), rise.to()));
-    if (known || !(degC <= COLD_DEG_C && rise.mm() >= BEYOND_COLD_MM)) {
+    if (known
+        || !(degC <= COLD_DEG_C && rise.mm() >= BEYOND_COLD_MM)
+        || laterMm(blocks, rise) > GOES_ON * rise.mm()) {
       return Optional.empty();
     }
     int back = back(blocks, rise);
@@ -138,6 +143,15 @@ final class CappingCheck implements Check {
             Wording.duration(blocks.span(rise.from(), rise.to()).lengthMs()),
             Wording.degC(degC));
     return Optional.of(finding(span, reason, Math.min(1, 0.5 + 0.02 * rise.mm())));
+  }
+
+  /** How much further the level rises after a rise [mm]; NaN when its end isn't known. */
+  private static double laterMm(Blocks blocks, Rise rise) {
+    int hour = RiseHours.perHour(blocks);
+    int over = rise.to() + OVER_HOURS * hour;
+    return Fillings.medianMm(blocks, over - hour, over)
+        - Fillings.medianMm(blocks, rise.from() - hour, rise.from())
+        - rise.mm();
   }
 
   private Finding finding(Interval span, String reason, double strength) {

@@ -14,7 +14,7 @@ final class RiseHours {
   /** Hours before the level stood still that tell of the snow's depth then. */
   private static final int BEFORE = 6;
 
-  private static final int AFTER = 2;
+  private static final int AFTER = 1;
 
   private final Blocks blocks;
   private final int[] from;

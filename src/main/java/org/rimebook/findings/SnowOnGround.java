@@ -18,11 +18,9 @@ final class SnowOnGround {
 
   private final double[] depthCm;
   private final double sureCm;
-  private final int halfDay;
 
-  private SnowOnGround(double[] depthCm, double sureCm, int halfDay) {
+  private SnowOnGround(double[] depthCm, double sureCm) {
     this.depthCm = depthCm;
-    this.halfDay = halfDay;
     this.sureCm = sureCm;
   }
 
@@ -44,7 +42,7 @@ final class SnowOnGround {
     }
     int sixHours = (int) Math.max(1, 6 * HOUR_MS / blocks.lengthMs());
     double sureCm = Math.max(LEAST_CM, SURE_SDS * usualCm(depthCm, sixHours));
-    return new SnowOnGround(depthCm, sureCm, 2 * sixHours);
+    return new SnowOnGround(depthCm, sureCm);
   }
 
   /** Usual change over a time [cm] beyond that of the time before: settling snow sinks on. */
@@ -91,18 +89,6 @@ final class SnowOnGround {
           most = new Growth(least, block, depthCm[block] - depthCm[least]);
         }
       }
-    }
-    return most;
-  }
-
-  /**
-   * The largest growth within some blocks that came about in half a day: the sensor wanders by as
-   * much as a little snow in days, but not in hours [cm].
-   */
-  double quickGrowthCm(int from, int to) {
-    double most = 0;
-    for (int start = Math.max(0, from); start < to; start += Math.max(1, halfDay / 12)) {
-      most = Math.max(most, growth(start, Math.min(to, start + halfDay)).cm());
     }
     return most;
   }
