@@ -1,6 +1,6 @@
 package org.rimebook.findings;
 
-import org.rimebook.depth.Robust;
+import java.util.Arrays;
 
 /**
  * How a sensor of snow depth wanders with no snow falling, taken from the record itself.
@@ -16,6 +16,12 @@ record SnowWander(double walkCm2, double readingCm2) {
   private static final double LEAST_READING_CM2 = 0.01;
 
   private static final int APART = 6;
+
+  /**
+   * Mean square of the smaller half of normal noise's magnitudes, to its variance. New snow makes
+   * large ones; and whole centimetres, which a median would jump by, hardly matter.
+   */
+  private static final double LOWER_HALF = 0.1427;
 
   /**
    * The wander of a season.
@@ -47,7 +53,9 @@ record SnowWander(double walkCm2, double readingCm2) {
         bends[count++] = Math.abs(bend);
       }
     }
-    double sd = count == 0 ? 0 : Robust.sdFromMagnitudesInPlace(bends, count);
-    return sd * sd;
+    int half = count / 2;
+    Arrays.sort(bends, 0, count);
+    double squares = Arrays.stream(bends, 0, half).map(cm -> cm * cm).sum();
+    return half == 0 ? 0 : squares / half / LOWER_HALF;
   }
 }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rimebook.fixture.Bucket;
 import org.rimebook.notebook.Entry;
 
@@ -189,5 +191,66 @@ class CappingCheckTest {
     Bucket thawed =
         slid().weather(h -> h > 48 && h < 56 ? 4 : -1, steady(2), snow(32, 40, 0.3, 0.36));
     assertThat(Raised.in(thawed, FindingKind.CAPPING)).isEmpty();
+  }
+
+  /** A rise by some millimetres within half an hour at hour 60. */
+  private static Bucket small(double mm) {
+    return Bucket.every(10, 120).level(rain(10, 20, 0.5, 60, 60.5, 2 * mm)).noise(0.03);
+  }
+
+  /** A sensor whose readings of the depth are a centimetre off [m]. */
+  private static DoubleUnaryOperator read(DoubleUnaryOperator depthM) {
+    return hour -> depthM.applyAsDouble(hour) + 0.01 * Math.sin(1000 * hour);
+  }
+
+  /** Snow as deep as what the gauge caught from hour 10 to 20, which is 5 mm [m]. */
+  private static DoubleUnaryOperator caught() {
+    return snow(10, 20, 0.3, 0.35);
+  }
+
+  private static DoubleUnaryOperator with(DoubleUnaryOperator more) {
+    return read(hour -> caught().applyAsDouble(hour) + more.applyAsDouble(hour));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1.2, 1.5, 2, 2.5})
+  void aMillimetreOrTwoThatSlidInInFrostIsFound(double mm) {
+    Bucket cap =
+        small(mm).weather(steady(-6), steady(2), with(snow(34, 37, 0, mm / 100)), steady(75));
+    assertThat(Raised.in(cap, FindingKind.CAPPING))
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.span().fromMs()).isBetween(ms(19), ms(36)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1.2, 1.5, 2, 2.5})
+  void asLittleThatFellJustThenIsAShower(double mm) {
+    Bucket frost = small(mm).weather(steady(-6), steady(2), with(snow(60, 60.5, 0, mm / 100)));
+    assertThat(Raised.in(frost, FindingKind.CAPPING)).isEmpty();
+    Bucket thaw =
+        small(mm).weather(h -> h < 50 ? -2 : 2.5, steady(2), with(snow(50, 60, 0, -0.01)));
+    assertThat(Raised.in(thaw, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void dampAirWithTheRiseSpeaksForAShower() {
+    DoubleUnaryOperator depth = with(snow(40, 46, 0, 0.012));
+    DoubleUnaryOperator thaw = h -> h < 56 ? -2 : 1.2;
+    DoubleUnaryOperator early = h -> h > 10 && h < 20 || h > 39 && h < 47 ? 94 : 71;
+    DoubleUnaryOperator late = h -> h > 10 && h < 20 || h > 59 && h < 61.5 ? 94 : 71;
+    Bucket held = small(1.5).weather(thaw, steady(2), depth, early);
+    assertThat(Raised.in(held, FindingKind.CAPPING)).hasSize(1);
+    Bucket fell = small(1.5).weather(thaw, steady(2), depth, late);
+    assertThat(Raised.in(fell, FindingKind.CAPPING)).isEmpty();
+  }
+
+  @Test
+  void inColdAStormGoesOnAndACapIsGone() {
+    Bucket storm =
+        Bucket.every(10, 120)
+            .level(rain(24, 30, 1, 60, 61, 10, 61, 66, 3))
+            .noise(0.03)
+            .weather(steady(-14), steady(2));
+    assertThat(Raised.in(storm, FindingKind.CAPPING)).isEmpty();
   }
 }
