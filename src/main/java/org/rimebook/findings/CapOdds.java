@@ -1,6 +1,8 @@
 package org.rimebook.findings;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.rimebook.findings.SteepRises.Rise;
 import org.rimebook.station.Channel;
@@ -54,6 +56,19 @@ final class CapOdds {
    * choice.
    */
   private static final double UNSEEN = 0.2;
+
+  /**
+   * Once in a hundred such times snow lies on the ground that the gauge never catches, the inlet
+   * being shut for good or wind having laid it there, by some ten centimetres; own choice.
+   */
+  private static final double UNCAUGHT = 0.01;
+
+  private static final double UNCAUGHT_CM = 10;
+
+  /** One cap in ten lets go while it snows on, part of the rise being that [cm/mm]; own choice. */
+  private static final double SNOWS_ON = 0.1;
+
+  private static final double SNOWS_ON_CM = 0.4;
 
   /** Rain on a cap to snow on it; own choice. */
   private static final double RAIN = 0.1;
@@ -122,9 +137,47 @@ final class CapOdds {
         : 1 / (1 + StrictMath.exp(SNOW_PER_DEG_C * (degC - HALF_SNOW_DEG_C)));
   }
 
+  /** Mean of some hours; NaN when one isn't known. */
+  private static double mean(double[] values, int from, int to) {
+    return Arrays.stream(values, from, to).sum() / (to - from);
+  }
+
+  private static int best(double[] values) {
+    int best = 0;
+    for (int i = 1; i < values.length; i++) {
+      best = values[i] > values[best] ? i : best;
+    }
+    return best;
+  }
+
+  /** Logarithm of the mean of what some logarithms are of. */
+  private static double logMean(double[] logs) {
+    double most = logs[best(logs)];
+    double sum = Arrays.stream(logs).map(log -> StrictMath.exp(log - most)).sum();
+    return most + StrictMath.log(sum / logs.length);
+  }
+
   private static double logSum(double one, double other) {
     double most = Math.max(one, other);
     return most + StrictMath.log1p(StrictMath.exp(Math.min(one, other) - most));
+  }
+
+  /**
+   * A time in which something may have fallen.
+   *
+   * @param from its first hour
+   * @param to the hour after its last
+   * @param humid logarithm of how much likelier its humidity is with precipitation
+   * @param snowShare share of snow at its temperature
+   */
+  private record Fall(int from, int to, double humid, double snowShare) {
+
+    /** How much of it has fallen by each hour, from 0 to 1. */
+    double[] share(int hours) {
+      double[] share = new double[hours];
+      Arrays.setAll(share, i -> Math.max(0, Math.min(1, (i - from + 1.0) / (to - from))));
+      return share;
+    }
   }
 
   /** What was measured around one rise. */
@@ -136,6 +189,8 @@ final class CapOdds {
     private final double[] risesMm;
     private final double snowShare;
     private final SnowTrace trace;
+    private final SnowTrace snowing;
+    private final double snowsOn;
 
     Around(RiseHours hours, Rise rise, double[] depthCm) {
       this.hours = hours;
@@ -147,6 +202,8 @@ final class CapOdds {
       wet = Arrays.stream(hours.means(percent)).map(wetAir::logOdds).toArray();
       risesMm = hours.risesMm(LEAST_MM);
       trace = trace(depthCm);
+      snowing = trace.allowing(later(0), SNOWS_ON_CM);
+      snowsOn = StrictMath.log(SNOWS_ON) + trace.logOdds(later(0), 0, SNOWS_ON_CM);
     }
 
     /** The depth without what snow usually does: what the gauge caught too, settling, melting. */
@@ -175,56 +232,66 @@ final class CapOdds {
     }
 
     Odds odds() {
-      double shower = shower();
-      double most = Double.NEGATIVE_INFINITY;
-      double all = Double.NEGATIVE_INFINITY;
-      int since = hours.still();
-      int count = 0;
+      List<Fall> falls = falls();
+      if (falls.isEmpty()) {
+        return new Odds(Double.NEGATIVE_INFINITY, rise.from(), rise.from());
+      }
+      double[] held = falls.stream().mapToDouble(this::cap).toArray();
+      int since = falls.get(best(held)).from();
+      double odds = logMean(held) - shower(falls);
+      return new Odds(odds, hours.firstBlock(hours.still()), hours.firstBlock(since));
+    }
+
+    /** All times in which something may have fallen while the level stood still. */
+    private List<Fall> falls() {
+      List<Fall> falls = new ArrayList<>();
       for (int length : FALLS_HOURS) {
         for (int from = hours.still(); from + Math.max(2, length) <= hours.rise(); from++) {
-          double odds = cap(from, from + length);
-          all = logSum(all, odds);
-          count++;
-          if (odds > most) {
-            most = odds;
-            since = from;
-          }
+          int to = from + length;
+          falls.add(new Fall(from, to, mean(wet, from, to), snowShare(mean(degC, from, to))));
         }
       }
-      double cap = count == 0 ? all : all - StrictMath.log(count);
-      return new Odds(cap - shower, hours.firstBlock(hours.still()), hours.firstBlock(since));
+      return falls;
     }
 
     /** Log likelihood of a shower, against that nothing fell at all. */
-    private double shower() {
-      double[] grown = later(0);
-      double snow = StrictMath.log(snowShare + TINY) + grows(grown);
-      double rain = StrictMath.log(Math.max(UNSEEN, 1 - snowShare));
+    private double shower(List<Fall> falls) {
+      double[] lost =
+          falls.stream()
+              .mapToDouble(
+                  fall ->
+                      fall.humid()
+                          + StrictMath.log(fall.snowShare() + TINY)
+                          + trace.logOdds(fall.share(hours.size()), 0, UNCAUGHT_CM))
+              .toArray();
+      SnowTrace without = trace.allowing(falls.get(best(lost)).share(hours.size()), UNCAUGHT_CM);
       double humid = wetAir.logOdds(Means.of(percent, rise.from(), rise.to()));
-      return logSum(rain, snow) + humid;
+      double uncaught = StrictMath.log(UNCAUGHT) + logMean(lost) + fell(without);
+      return logSum(fell(trace), uncaught) + humid;
     }
 
-    /** The same of a cap on which it fell from one hour up to another. */
-    private double cap(int from, int to) {
+    /** The same of what fell with the rise, beside whatever else moved the depth. */
+    private double fell(SnowTrace beside) {
+      double snow = beside.logOdds(later(0), CM_PER_MM, CM_PER_MM_SD);
+      double rain = StrictMath.log(Math.max(UNSEEN, 1 - snowShare));
+      return logSum(rain, StrictMath.log(snowShare + TINY) + snow);
+    }
+
+    /** The same of a cap that held up what fell at some time. */
+    private double cap(Fall fall) {
       double[] grown = later(rise.mm());
+      double[] share = fall.share(grown.length);
       double degCHours = 0;
-      double humid = 0;
-      double sum = 0;
       for (int i = 0; i < grown.length; i++) {
-        grown[i] *= snowShare;
-        grown[i] += rise.mm() * Math.max(0, Math.min(1, (i - from + 1.0) / (to - from)));
-        degCHours += i >= to && i < hours.rise() && degC[i] > 0 ? degC[i] * hours.step(i) : 0;
-        humid += i >= from && i < to ? wet[i] : 0;
-        sum += i >= from && i < to ? degC[i] : 0;
+        grown[i] = snowShare * grown[i] + rise.mm() * share[i];
+        boolean holding = i >= fall.to() && i < hours.rise();
+        degCHours += holding && degC[i] > 0 ? degC[i] * hours.step(i) : 0;
       }
-      double share = snowShare(sum / (to - from));
-      double snow = StrictMath.log(share + TINY) + grows(grown);
-      double rain = StrictMath.log(RAIN * (1 - share) + TINY);
-      return logSum(snow, rain) + humid / (to - from) - degCHours / MELTS_CAP_DEG_C_HOURS;
-    }
-
-    private double grows(double[] mm) {
-      return trace.logOdds(mm, CM_PER_MM, CM_PER_MM_SD);
+      double over = StrictMath.log(1 - SNOWS_ON) + trace.logOdds(grown, CM_PER_MM, CM_PER_MM_SD);
+      double on = snowsOn + snowing.logOdds(grown, CM_PER_MM, CM_PER_MM_SD);
+      double snow = StrictMath.log(fall.snowShare() + TINY) + logSum(over, on);
+      double rain = StrictMath.log(RAIN * (1 - fall.snowShare()) + TINY);
+      return logSum(snow, rain) + fall.humid() - degCHours / MELTS_CAP_DEG_C_HOURS;
     }
 
     /** What the level rose by from the rise on, beyond what slid in, by hour [mm]. */

@@ -15,7 +15,7 @@ final class SnowTrace {
   private final double[] gain;
   private final double[] scale;
   private final List<Part> unsure = new ArrayList<>();
-  private double[] measured;
+  private final double[] measured;
 
   /**
    * @param depthCm depth by hour, without its usual course [cm]; NaN where unknown
@@ -36,6 +36,13 @@ final class SnowTrace {
       }
     }
     measured = filtered(depthCm);
+  }
+
+  private SnowTrace(SnowTrace like) {
+    gain = like.gain;
+    scale = like.scale;
+    unsure.addAll(like.unsure);
+    measured = like.measured.clone();
   }
 
   /**
@@ -67,6 +74,13 @@ final class SnowTrace {
     Part part = new Part(filtered, share);
     part.takeFrom(measured);
     unsure.add(part);
+  }
+
+  /** The same, allowing for one part more. */
+  SnowTrace allowing(double[] shape, double sd) {
+    SnowTrace other = new SnowTrace(this);
+    other.allow(shape, sd);
+    return other;
   }
 
   /**
