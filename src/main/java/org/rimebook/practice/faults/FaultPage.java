@@ -37,11 +37,15 @@ public final class FaultPage {
           "neither for nor against precision. Winters were whole; the first two months of a record",
           "tell less of clocks, creeps and what is usual.",
           "",
-          "A cap has to be found from 3 mm on, and where the depth of snow is measured. A millimetre is",
-          "about a centimetre of new snow, and these sensors wander by 0.45 cm in half a day: where 1 mm",
-          "lets go in a thaw, in which a shower brings no new snow either, cap and shower lie two",
-          "standard deviations apart, and no limit finds 19 in 20 of such caps without taking a third",
-          "of such showers for caps too (worked out, not measured).",
+          "A cap has to be found from 3 mm on, and where the depth of snow is measured. Smaller ones were",
+          "tried on 109 other winters with snow depth, 49 of them with caps. Of 53 caps of 1 to 3 mm that let",
+          "go while hardly anything fell, 50 were found, and 5 showers were taken for caps: nine in ten of",
+          "such small findings were right. Humidity has its share in that, and in these winters it tells wet",
+          "hours from dry ones better than real air does. Without it 46 were found, beside 11 showers. A",
+          "millimetre is about a centimetre of new snow, and these sensors wander by 0.45 cm in half a day:",
+          "in frost that is enough, since a shower would bring the snow with the rise, and 16 of 17 caps of 1",
+          "to 2 mm were found even so. In a thaw, in which a shower brings no new snow either, 13 of 17 were,",
+          "and no limit finds more than half of them with nine in ten findings right.",
           "");
 
   private FaultPage() {}
