@@ -11,7 +11,7 @@ final class RiseHours {
   /** A cap is looked for no further back; own choice. */
   private static final int LONGEST = 72;
 
-  /** Hours before the level stood still that tell of the snow's depth then. */
+  /** Hours before the level stood still that tell of the snow's depth then; own choice. */
   private static final int BEFORE = 6;
 
   private static final int AFTER = 1;

@@ -11,7 +11,9 @@ import org.rimebook.station.Channel;
  */
 final class WetAir {
 
-  /** In an hour the level rises by so much in precipitation, and by less than that in none [mm]. */
+  /**
+   * In an hour the level rises by so much in precipitation, and by less in none [mm]; own choice.
+   */
   private static final double WET_MM = 0.3;
 
   private static final double DRY_MM = 0.1;
@@ -19,7 +21,10 @@ final class WetAir {
   private static final int BIN_PCT = 5;
   private static final int BINS = 20;
 
-  /** So many hours in each bin are added to those counted, and a share goes to each neighbour. */
+  /**
+   * So many hours in each bin are added to those counted, and a share goes to each neighbour; own
+   * choice.
+   */
   private static final double UNSEEN = 0.5;
 
   private static final double SHARED = 0.25;

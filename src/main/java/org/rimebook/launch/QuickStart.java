@@ -25,11 +25,11 @@ public final class QuickStart {
 
   /**
    * Up to that size of the record [bytes, unpacked] the thorough compiler takes more from the first
-   * picture than it ever gives back; beyond, the season's totals need it.
+   * picture than it gives back soon; beyond, the season's totals need it. Own choice.
    */
   private static final long COMMON_BYTES = 32_000_000;
 
-  /** A packed logger file holds about so many times its size (common practice). */
+  /** A packed logger file holds about so many times its size, as those of the sample seasons do. */
   private static final int PACKED = 6;
 
   private QuickStart() {}
