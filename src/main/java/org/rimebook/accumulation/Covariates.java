@@ -165,13 +165,12 @@ final class Covariates {
   }
 
   private Optional<double[]> channel(String quantity, Range range, LevelEvidence evidence) {
-    StationSheet sheet = evidence.sheet();
     LevelSeries level = evidence.level();
-    Optional<Channel> channel = sheet.channel(quantity);
+    Optional<Integer> channel = evidence.sheet().channelIndex(quantity);
     if (channel.isEmpty()) {
       return Optional.empty();
     }
-    Column column = evidence.record().channel(sheet.channels().indexOf(channel.get()));
+    Column column = evidence.record().channel(channel.get());
     double[] values = new double[nodes.size()];
     for (int node = 0; node < nodes.size(); node++) {
       double sum = 0;

@@ -29,8 +29,8 @@ public final class AirTemperature {
    */
   static Optional<double[]> aboveCalibrated(SeasonRecord record, StationSheet sheet) {
     return sheet
-        .channel(Channel.AIR_TEMPERATURE)
-        .map(channel -> record.channel(sheet.channels().indexOf(channel)))
+        .channelIndex(Channel.AIR_TEMPERATURE)
+        .map(record::channel)
         .flatMap(column -> filled(record, column));
   }
 

@@ -1,12 +1,13 @@
 package org.rimebook.desk;
 
 import java.awt.GraphicsEnvironment;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import javax.swing.SwingUtilities;
-import org.rimebook.desk.model.ReadAhead;
+import org.rimebook.desk.look.Typeface;
 
 /** Opens the workspace. */
 public final class Desk {
@@ -20,15 +21,20 @@ public final class Desk {
    * @return false when there is no screen
    */
   public static boolean open(Optional<Path> season) {
-    Optional<ReadAhead> ahead = season.map(ReadAhead::of);
+    Optional<Ahead> ahead = season.map(Ahead::of);
     if (GraphicsEnvironment.isHeadless()) {
       return false;
     }
     CountDownLatch closed = new CountDownLatch(1);
+    FutureTask<MainWindow> window =
+        new FutureTask<>(() -> MainWindow.show(season, ahead, closed::countDown));
     try {
-      SwingUtilities.invokeAndWait(() -> MainWindow.show(season, ahead, closed::countDown));
+      SwingUtilities.invokeLater(window);
+      // Takes a tenth of a second, in which the event thread has other things to make.
+      Typeface.load();
+      window.get();
       closed.await();
-    } catch (InvocationTargetException e) {
+    } catch (ExecutionException e) {
       throw new IllegalStateException("The window couldn't be opened", e.getCause());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

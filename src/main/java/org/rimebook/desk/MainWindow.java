@@ -22,7 +22,6 @@ import org.rimebook.desk.look.Icons;
 import org.rimebook.desk.model.Memory;
 import org.rimebook.desk.model.MemoryFile;
 import org.rimebook.desk.model.Notice;
-import org.rimebook.desk.model.ReadAhead;
 import org.rimebook.desk.model.SeasonKeeper;
 import org.rimebook.desk.model.StateFolder;
 import org.rimebook.desk.model.ViewKeeper;
@@ -86,12 +85,13 @@ final class MainWindow {
    * Shows the window; to be called on the event thread.
    *
    * @param season the season to open, if any
-   * @param ahead the same season being read already, if it is
+   * @param ahead the same season being got ready already, if it is
    * @param closed told when the window is closed
    */
-  static MainWindow show(Optional<Path> season, Optional<ReadAhead> ahead, Runnable closed) {
+  static MainWindow show(Optional<Path> season, Optional<Ahead> ahead, Runnable closed) {
     MainWindow window = new MainWindow();
-    ahead.ifPresent(window.keeper::expect);
+    ahead.map(Ahead::season).ifPresent(window.keeper::expect);
+    ahead.map(Ahead::lines).ifPresent(window.pane.stack()::expect);
     window.frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
     window.frame.addWindowListener(window.leaving(closed));
     window.place();

@@ -9,7 +9,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
-import org.rimebook.desk.model.Selection;
 import org.rimebook.desk.model.Workspace;
 
 /** The room of the mark bar. It is kept when there is nothing to mark, so that no strip jumps. */
@@ -51,8 +50,7 @@ final class MarkSpace extends JPanel {
   }
 
   private void tell(Workspace workspace) {
-    boolean idle =
-        workspace.selection().get().equals(Selection.NONE) && workspace.draft().get().isEmpty();
+    boolean idle = workspace.selection().get().isNone() && workspace.draft().get().isEmpty();
     boolean reviewing = workspace.findings().get().reviewed().isPresent();
     hint.setText(reviewing ? REVIEWING : IDLE);
     hint.setVisible(idle || reviewing && !bar.isVisible());

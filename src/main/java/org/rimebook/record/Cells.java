@@ -1,9 +1,9 @@
 package org.rimebook.record;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** What a single cell looks like, for finding out how a file is laid out. */
 final class Cells {
@@ -12,14 +12,19 @@ final class Cells {
       Pattern.compile("[-+]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][-+]?\\d+)?");
   private static final Pattern COMMA = Pattern.compile("[-+]?\\d*,\\d+");
   private static final Pattern POINT = Pattern.compile("[-+]?\\d*\\.\\d*([eE][-+]?\\d+)?");
-  private static final List<StampReader> STAMPS =
-      Stream.concat(
-              Stream.of(DateOrder.values()).map(order -> (StampReader) new CivilStamp(order, 0)),
-              Stream.of(new DigitStamp(0)))
-          .toList();
+  private static final List<StampReader> STAMPS = stamps();
   private static final double EARLIEST_EPOCH_S = 1e8;
 
   private Cells() {}
+
+  private static List<StampReader> stamps() {
+    List<StampReader> stamps = new ArrayList<>();
+    for (DateOrder order : DateOrder.values()) {
+      stamps.add(new CivilStamp(order, 0));
+    }
+    stamps.add(new DigitStamp(0));
+    return stamps;
+  }
 
   static boolean isNumber(String cell) {
     return NUMBER.matcher(cell).matches();
@@ -43,7 +48,12 @@ final class Cells {
 
   /** Whether a cell is a written date. */
   static synchronized boolean isDate(String cell) {
-    return STAMPS.stream().anyMatch(stamps -> stamps.epochMs(cell) != StampReader.UNREADABLE);
+    for (StampReader stamps : STAMPS) {
+      if (stamps.epochMs(cell) != StampReader.UNREADABLE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a cell can count seconds or milliseconds since 1970, later than 1973. */

@@ -152,7 +152,7 @@ final class DialectFinder {
     int size = named;
     for (LogicalLine line : head) {
       List<String> cells = Fields.split(line.text(), dialect.delimiter());
-      if (dialect.isRow(line) && cells.stream().anyMatch(Structure::isStamp)) {
+      if (dialect.isRow(line) && stamped(cells)) {
         int used = Math.max(named, Fields.withoutEmptyTail(cells).size());
         int fields = Math.min(cells.size(), used);
         int rows = rowsOfSize.merge(fields, 1, Integer::sum);
@@ -164,6 +164,15 @@ final class DialectFinder {
     }
     boolean leftOut = most >= MANY_ROWS && !rowsOfSize.containsKey(named);
     return size > named || leftOut ? size : named;
+  }
+
+  private static boolean stamped(List<String> cells) {
+    for (String cell : cells) {
+      if (Structure.isStamp(cell)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The decimal mark of most numbers; a blank when none has one. */

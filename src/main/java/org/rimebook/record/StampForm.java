@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.rimebook.station.InputException;
 
 /**
@@ -29,9 +27,7 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
   /** The value of {@code time_format} for milliseconds since 1970. */
   static final String EPOCH_MILLISECONDS = "epoch-milliseconds";
 
-  private static final Pattern YEARS = Pattern.compile("\\d{4}");
-  private static final Pattern NUMBERS = Pattern.compile("\\d+");
-  private static final Pattern LETTERS = Pattern.compile("\\p{L}+");
+  private static final int YEAR_DIGITS = 4;
   private static final double SECONDS_BELOW = 1e11;
 
   /** Kinds of stamp. */
@@ -60,9 +56,10 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
 
   /** The form of some stamps, told by those of the commonest shape. */
   static StampForm of(List<String> all) {
-    Map<String, List<String>> shapes =
-        all.stream()
-            .collect(Collectors.groupingBy(StampForm::shape, TreeMap::new, Collectors.toList()));
+    Map<String, List<String>> shapes = new TreeMap<>();
+    for (String stamp : all) {
+      shapes.computeIfAbsent(shape(stamp), s -> new ArrayList<>()).add(stamp);
+    }
     List<String> stamps =
         shapes.values().stream().max(Comparator.comparingInt(List::size)).orElse(List.of());
     String example = stamps.isEmpty() ? "" : stamps.get(0);
@@ -75,7 +72,7 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
     long most = 0;
     for (DateOrder order : DateOrder.values()) {
       CivilStamp reader = new CivilStamp(order, 0);
-      long[] reading = stamps.stream().mapToLong(reader::epochMs).toArray();
+      long[] reading = reading(stamps, reader);
       long read = readable(reading);
       if (read > most) {
         most = read;
@@ -98,7 +95,7 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
   /** Digits run together, or a count since 1970, when most stamps are numbers. */
   private static Optional<Kind> counted(List<String> stamps) {
     DigitStamp digits = new DigitStamp(0);
-    if (readable(stamps.stream().mapToLong(digits::epochMs).toArray()) * 2 > stamps.size()) {
+    if (readable(reading(stamps, digits)) * 2 > stamps.size()) {
       return Optional.of(Kind.DIGITS);
     }
     List<String> numbers = stamps.stream().filter(Cells::isNumber).toList();
@@ -114,8 +111,20 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
     return Optional.of(seconds ? Kind.EPOCH_SECONDS : Kind.EPOCH_MILLISECONDS);
   }
 
+  private static long[] reading(List<String> stamps, StampReader reader) {
+    long[] reading = new long[stamps.size()];
+    for (int i = 0; i < reading.length; i++) {
+      reading[i] = reader.epochMs(stamps.get(i));
+    }
+    return reading;
+  }
+
   private static long readable(long[] reading) {
-    return Arrays.stream(reading).filter(ms -> ms != StampReader.UNREADABLE).count();
+    long count = 0;
+    for (long ms : reading) {
+      count += ms != StampReader.UNREADABLE ? 1 : 0;
+    }
+    return count;
   }
 
   /** Whether more than one reading is left. */
@@ -133,9 +142,33 @@ record StampForm(Kind kind, List<DateOrder> orders, String pattern, String examp
     return shape(example.split("[ T]", 2)[0]);
   }
 
+  /** A letter for each word, for each four digits and for the digits left; the rest as it is. */
   private static String shape(String stamp) {
-    String noLetters = LETTERS.matcher(stamp).replaceAll("a");
-    return NUMBERS.matcher(YEARS.matcher(noLetters).replaceAll("Y")).replaceAll("n");
+    StringBuilder shape = new StringBuilder();
+    int at = 0;
+    while (at < stamp.length()) {
+      char first = stamp.charAt(at);
+      int from = at++;
+      if (Character.isLetter(first)) {
+        while (at < stamp.length() && Character.isLetter(stamp.charAt(at))) {
+          at++;
+        }
+        shape.append('a');
+      } else if (isDigit(first)) {
+        while (at < stamp.length() && isDigit(stamp.charAt(at))) {
+          at++;
+        }
+        shape.append("Y".repeat((at - from) / YEAR_DIGITS));
+        shape.append((at - from) % YEAR_DIGITS > 0 ? "n" : "");
+      } else {
+        shape.append(first);
+      }
+    }
+    return shape.toString();
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   /**

@@ -72,6 +72,16 @@ public record StationSheet(
 
   /** The first channel of a quantity. */
   public Optional<Channel> channel(String quantity) {
-    return channels.stream().filter(c -> c.quantity().equals(quantity)).findFirst();
+    return channelIndex(quantity).map(channels::get);
+  }
+
+  /** The index of the first channel of a quantity, among the channels and in the record. */
+  public Optional<Integer> channelIndex(String quantity) {
+    for (int i = 0; i < channels.size(); i++) {
+      if (channels.get(i).quantity().equals(quantity)) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
   }
 }

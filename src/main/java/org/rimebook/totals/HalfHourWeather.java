@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.rimebook.record.Column;
-import org.rimebook.station.Channel;
 import org.rimebook.station.Interval;
 import org.rimebook.undercatch.Weather;
 
@@ -33,14 +32,10 @@ final class HalfHourWeather {
     for (Weather quantity : Weather.values()) {
       evidence
           .sheet()
-          .channel(quantity.quantity())
-          .ifPresent(
-              channel -> means.put(quantity, new Means(quantity, column(evidence, channel))));
+          .channelIndex(quantity.quantity())
+          .map(evidence.record()::channel)
+          .ifPresent(column -> means.put(quantity, new Means(quantity, column)));
     }
-  }
-
-  private static Column column(Evidence evidence, Channel channel) {
-    return evidence.record().channel(evidence.sheet().channels().indexOf(channel));
   }
 
   /** Takes a row of the record that closes an interval. */

@@ -77,8 +77,8 @@ public record AtRest(
   static OptionalDouble windMs(Season season, Interval at) {
     return season
         .sheet()
-        .channel(Channel.WIND_SPEED)
-        .map(channel -> season.record().channel(season.sheet().channels().indexOf(channel)))
+        .channelIndex(Channel.WIND_SPEED)
+        .map(season.record()::channel)
         .map(column -> Arrays.stream(values(season.record(), column, at)).average())
         .orElse(OptionalDouble.empty());
   }

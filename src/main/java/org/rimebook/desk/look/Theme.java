@@ -3,7 +3,6 @@ package org.rimebook.desk.look;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 
 /** Light or dark, or as the system has it. */
 public enum Theme {
@@ -24,7 +23,7 @@ public enum Theme {
 
   /** To be called once, before the first component is made. */
   public static void install(Theme first) {
-    FlatInterFont.installLazy();
+    Typeface.offer();
     FlatLaf.registerCustomDefaultsSource("org.rimebook.desk.look");
     first.apply();
   }

@@ -3,6 +3,7 @@ package org.rimebook.desk.model;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.Consumer;
 import org.rimebook.station.InputException;
 import org.rimebook.station.Progress;
 
@@ -15,14 +16,25 @@ public final class ReadAhead {
   private final FutureTask<Opened> reading;
   private volatile Progress waiting = Progress.NONE;
 
-  private ReadAhead(Path folder) {
+  private ReadAhead(Path folder, Consumer<Opened> then) {
     this.folder = folder;
-    this.reading = new FutureTask<>(() -> SeasonStages.open(folder, new Relay()));
+    this.reading =
+        new FutureTask<>(
+            () -> {
+              Opened opened = SeasonStages.open(folder, new Relay());
+              then.accept(opened);
+              return opened;
+            });
   }
 
-  /** Starts to read a season folder. */
-  public static ReadAhead of(Path folder) {
-    ReadAhead ahead = new ReadAhead(folder);
+  /**
+   * Starts to read a season folder.
+   *
+   * @param folder the folder
+   * @param then told the season, before anybody else has it, on the thread that has read it
+   */
+  public static ReadAhead of(Path folder, Consumer<Opened> then) {
+    ReadAhead ahead = new ReadAhead(folder, then);
     Thread thread = new Thread(ahead.reading, "reading ahead");
     thread.setDaemon(true);
     thread.start();

@@ -24,6 +24,11 @@ public record Selection(List<Interval> intervals, Set<String> wires, String entr
     wires = Set.copyOf(wires);
   }
 
+  /** Whether nothing at all is selected or chosen. */
+  public boolean isNone() {
+    return intervals.isEmpty() && wires.isEmpty() && entry.isEmpty();
+  }
+
   /** With one stretch of time instead of those selected. */
   public Selection only(Interval interval) {
     return new Selection(List.of(interval), wires, "");

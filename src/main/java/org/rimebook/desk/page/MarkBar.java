@@ -217,7 +217,7 @@ public final class MarkBar extends JPanel {
     button.getAccessibleContext().setAccessibleDescription(effect + ", key " + key);
     button.addActionListener(event -> deed.run());
     Keys.bind(button, WHEN_FOCUSED, KeyStroke.getKeyStroke("ENTER"), button::doClick);
-    button.setText("<html>" + name + "&nbsp; <b>" + key + "</b></html>");
+    KeyName.after(button, key);
     return button;
   }
 
@@ -279,7 +279,7 @@ public final class MarkBar extends JPanel {
           "Withdrawal of "
               + marking.entry(task.id()).map(EntryWords::kind).orElse("").toLowerCase(Locale.ROOT);
       case PROPOSAL -> "Instead of what is proposed: " + kind.toLowerCase(Locale.ROOT);
-      case ACCEPTANCE -> "Who accepts it?";
+      case ACCEPTANCE -> "Acceptance" + reviewed();
       case DISMISSAL -> "Dismissal" + reviewed();
       case UNDO -> "Who undoes it?";
       case REDO -> "Who does it again?";

@@ -5,14 +5,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.function.Supplier;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireDepths;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.season.Season;
 import org.rimebook.station.Channel;
-import org.rimebook.station.StationSheet;
 
 /**
  * All lines of a season's strips but the catch, with their pyramids. Immutable; takes some
@@ -45,22 +44,22 @@ public record SeasonSeries(
 
   /** The lines of a season. */
   public static SeasonSeries of(Season season, WireDepths depths, Optional<LevelSeries> level) {
-    Map<Kind, List<TraceSeries>> lines = wires(season, depths, level);
-    StationSheet sheet = season.sheet();
-    for (Map.Entry<Kind, String> channel : CHANNELS.entrySet()) {
-      sheet
-          .channel(channel.getValue())
-          .map(c -> RecordSeries.channel(season.record(), sheet.channels().indexOf(c)))
-          .ifPresent(
-              readings -> lines.put(channel.getKey(), List.of(TraceSeries.whole("", readings))));
-    }
-    return new SeasonSeries(season.record(), depths, level, lines);
+    List<Line> lines = wires(season, depths, level);
+    SeasonRecord record = season.record();
+    CHANNELS.forEach(
+        (kind, quantity) ->
+            season
+                .sheet()
+                .channelIndex(quantity)
+                .map(channel -> RecordSeries.channel(record, channel))
+                .ifPresent(all -> lines.add(new Line(kind, () -> TraceSeries.whole("", all)))));
+    return new SeasonSeries(record, depths, level, made(lines));
   }
 
   /** The same season with other readings used, or with the bucket's level. */
   public SeasonSeries with(Season season, WireDepths newDepths, Optional<LevelSeries> newLevel) {
     Map<Kind, List<TraceSeries>> changed = new EnumMap<>(lines);
-    changed.putAll(wires(season, newDepths, newLevel));
+    changed.putAll(made(wires(season, newDepths, newLevel)));
     return new SeasonSeries(record, newDepths, newLevel, changed);
   }
 
@@ -69,25 +68,46 @@ public record SeasonSeries(
     return depths == otherDepths && level.equals(otherLevel);
   }
 
-  private static Map<Kind, List<TraceSeries>> wires(
-      Season season, WireDepths depths, Optional<LevelSeries> level) {
+  /** Lines of the wires and the bucket, to be made. */
+  private static List<Line> wires(Season season, WireDepths depths, Optional<LevelSeries> level) {
     SeasonRecord record = season.record();
-    List<TraceSeries> depth = new ArrayList<>();
-    List<TraceSeries> frequency = new ArrayList<>();
-    IntStream.range(0, depths.wires())
-        .forEach(
-            wire -> {
-              String name = season.sheet().wires().get(wire).name();
-              Screened screened = new Screened(name, wire, depths);
-              frequency.add(screened.trace(RecordSeries.frequency(record, wire)));
-              depth.add(screened.trace(RecordSeries.depth(record, depths, wire)));
-            });
-    level.ifPresent(l -> depth.add(TraceSeries.whole(BUCKET, new BucketSeries(record, l))));
-    Map<Kind, List<TraceSeries>> lines = new EnumMap<>(Kind.class);
-    lines.put(Kind.FREQUENCY, List.copyOf(frequency));
-    lines.put(Kind.DEPTH, List.copyOf(depth));
+    List<Line> lines = new ArrayList<>();
+    for (int i = 0; i < depths.wires(); i++) {
+      int wire = i;
+      Screened screened = new Screened(season.sheet().wires().get(i).name(), i, depths);
+      lines.add(
+          new Line(Kind.FREQUENCY, () -> screened.trace(RecordSeries.frequency(record, wire))));
+      lines.add(
+          new Line(Kind.DEPTH, () -> screened.trace(RecordSeries.depth(record, depths, wire))));
+    }
+    level.ifPresent(
+        l ->
+            lines.add(
+                new Line(
+                    Kind.DEPTH, () -> TraceSeries.whole(BUCKET, new BucketSeries(record, l)))));
     return lines;
   }
+
+  /** Makes lines side by side. */
+  private static Map<Kind, List<TraceSeries>> made(List<Line> lines) {
+    List<TraceSeries> made = lines.parallelStream().map(line -> line.making().get()).toList();
+    Map<Kind, List<TraceSeries>> byKind = new EnumMap<>(Kind.class);
+    byKind.put(Kind.FREQUENCY, List.of());
+    byKind.put(Kind.DEPTH, List.of());
+    for (int i = 0; i < made.size(); i++) {
+      byKind.merge(lines.get(i).kind(), List.of(made.get(i)), SeasonSeries::joined);
+    }
+    return byKind;
+  }
+
+  private static List<TraceSeries> joined(List<TraceSeries> some, List<TraceSeries> more) {
+    List<TraceSeries> all = new ArrayList<>(some);
+    all.addAll(more);
+    return List.copyOf(all);
+  }
+
+  /** A line to be made for a strip. */
+  private record Line(Kind kind, Supplier<TraceSeries> making) {}
 
   private record Screened(String name, int wire, WireDepths depths) {
     TraceSeries trace(RecordSeries all) {

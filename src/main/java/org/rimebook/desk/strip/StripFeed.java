@@ -9,6 +9,7 @@ import org.rimebook.desk.model.Notice;
 import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.Workspace;
 import org.rimebook.desk.series.CatchCurve;
+import org.rimebook.desk.series.LinesAhead;
 import org.rimebook.desk.series.Pyramid;
 import org.rimebook.desk.series.SeasonSeries;
 import org.rimebook.desk.task.Tasks;
@@ -25,6 +26,7 @@ final class StripFeed {
   private final Runnable changed;
   private Optional<SeasonSeries> series = Optional.empty();
   private Optional<Caught> caught = Optional.empty();
+  private LinesAhead ahead = new LinesAhead();
 
   /**
    * The accumulated catch.
@@ -43,6 +45,11 @@ final class StripFeed {
     workspace.computed().follow(this::computed);
   }
 
+  /** Draws the first season from lines made elsewhere, if they are its. */
+  void expect(LinesAhead lines) {
+    ahead = lines;
+  }
+
   /** The lines; empty until they are prepared. */
   Optional<SeasonSeries> series() {
     return series;
@@ -59,7 +66,7 @@ final class StripFeed {
             .filter(s -> opened.filter(o -> o.season().record() == s.record()).isPresent())
             .isEmpty();
     if (other) {
-      series = Optional.empty();
+      series = opened.flatMap(o -> ahead.taken(o.depths()));
       caught = Optional.empty();
       tasks.cancel(Lane.CATCH);
       tasks.cancel(Lane.NEIGHBOUR);

@@ -21,6 +21,7 @@ import javax.swing.JComponent;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.series.LinesAhead;
 import org.rimebook.desk.task.Tasks;
 import org.rimebook.station.Interval;
 
@@ -69,6 +70,11 @@ public final class StripStack extends JComponent implements StackGeometry {
     workspace.cursorMs().watch(cursor -> repaint());
     workspace.draft().watch(draft -> repaint());
     getAccessibleContext().setAccessibleName("Strips");
+  }
+
+  /** Draws the first season that is opened from lines made elsewhere, if they are its. */
+  public void expect(LinesAhead lines) {
+    strips.expect(lines);
   }
 
   /** Draws something over the strips from now on, above what was added before. */

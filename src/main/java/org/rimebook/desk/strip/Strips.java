@@ -10,6 +10,7 @@ import org.rimebook.desk.model.Opened;
 import org.rimebook.desk.model.StripSetting;
 import org.rimebook.desk.model.StripSetting.Kind;
 import org.rimebook.desk.model.Workspace;
+import org.rimebook.desk.series.LinesAhead;
 import org.rimebook.desk.series.SeasonSeries;
 import org.rimebook.desk.task.Tasks;
 
@@ -31,6 +32,11 @@ final class Strips {
     workspace.catchForm().watch(form -> renew());
     workspace.neighbour().watch(neighbour -> renew());
     renew();
+  }
+
+  /** Draws the first season from lines made elsewhere, if they are its. */
+  void expect(LinesAhead lines) {
+    feed.expect(lines);
   }
 
   /** A strip on screen. */

@@ -6,12 +6,18 @@ import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
-import javax.swing.SwingWorker;
+import javax.swing.SwingUtilities;
 import org.rimebook.station.Progress;
 
-/** Tasks on Swing's worker threads. To be used from the event thread. */
+/** Tasks on threads of their own. To be used from the event thread. */
 public final class SwingTasks implements Tasks {
+
+  private static final Executor THREADS = Executors.newCachedThreadPool(SwingTasks::thread);
 
   private final Map<Lane, Job<?>> jobs = new EnumMap<>(Lane.class);
   private final List<Consumer<Running>> watchers = new CopyOnWriteArrayList<>();
@@ -23,14 +29,14 @@ public final class SwingTasks implements Tasks {
     Job<T> job = new Job<>(new Task<>(lane, name, work, done, failed));
     jobs.put(lane, job);
     tell(new Running(lane, name, "", -1, false));
-    job.execute();
+    THREADS.execute(job.future);
   }
 
   @Override
   public void cancel(Lane lane) {
     Job<?> job = jobs.remove(lane);
     if (job != null) {
-      job.cancel(false);
+      job.future.cancel(false);
       tell(new Running(lane, job.task.name(), "", 1, true));
     }
   }
@@ -40,6 +46,12 @@ public final class SwingTasks implements Tasks {
     watchers.add(watcher);
   }
 
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "task");
+    thread.setDaemon(true);
+    return thread;
+  }
+
   private void tell(Running running) {
     watchers.forEach(watcher -> watcher.accept(running));
   }
@@ -47,51 +59,63 @@ public final class SwingTasks implements Tasks {
   private record Task<T>(
       Lane lane, String name, Work<T> work, Consumer<? super T> done, Consumer<Throwable> failed) {}
 
-  private final class Job<T> extends SwingWorker<T, Running> {
+  /**
+   * A piece of work under way. Not a SwingWorker: that delivers by a timer, up to a thirtieth of a
+   * second after it has a result.
+   */
+  private final class Job<T> implements Progress {
     private final Task<T> task;
+    private final AtomicReference<Running> reached = new AtomicReference<>();
+    private final FutureTask<T> future =
+        new FutureTask<>(() -> task().work().run(this)) {
+          @Override
+          protected void done() {
+            SwingUtilities.invokeLater(Job.this::deliver);
+          }
+        };
 
     Job(Task<T> task) {
       this.task = task;
     }
 
-    @Override
-    protected T doInBackground() throws Exception {
-      return task.work().run(new Heard());
+    private Task<T> task() {
+      return task;
     }
 
     @Override
-    protected void process(List<Running> reached) {
-      if (jobs.get(task.lane()) == this) {
-        tell(reached.get(reached.size() - 1));
+    public void at(String stage, double share) {
+      Running now = new Running(task.lane(), task.name(), stage, share, false);
+      // What is still to be told is replaced, so that quick work doesn't crowd the event thread.
+      if (reached.getAndSet(now) == null) {
+        SwingUtilities.invokeLater(this::hear);
       }
     }
 
     @Override
-    protected void done() {
+    public boolean cancelled() {
+      return future.isCancelled();
+    }
+
+    private void hear() {
+      Running now = reached.getAndSet(null);
+      if (jobs.get(task.lane()) == this) {
+        tell(now);
+      }
+    }
+
+    private void deliver() {
       if (!jobs.remove(task.lane(), this)) {
         return;
       }
       tell(new Running(task.lane(), task.name(), "", 1, true));
       try {
-        task.done().accept(get());
+        task.done().accept(future.get());
       } catch (ExecutionException e) {
         if (!(e.getCause() instanceof CancellationException)) {
           task.failed().accept(e.getCause());
         }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
-      }
-    }
-
-    private final class Heard implements Progress {
-      @Override
-      public void at(String stage, double share) {
-        publish(new Running(task.lane(), task.name(), stage, share, false));
-      }
-
-      @Override
-      public boolean cancelled() {
-        return isCancelled();
       }
     }
   }

@@ -20,8 +20,8 @@ final class LevelFaults {
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final int TRIES = 400;
 
-  /** Held-up catch that a sensor of snow depth of 1 cm can't overlook [mm]. */
-  private static final double DUE_CAP_MM = 3;
+  /** Held-up catch that has to be found where the depth of snow is measured [mm]. */
+  private static final double DUE_CAP_MM = 1;
 
   /** Readings less often tell nothing of how wires jump about. */
   private static final long MOST_STEP_MS = 2 * MINUTE_MS;
