@@ -28,7 +28,10 @@ public final class Watched<T> {
     return value;
   }
 
-  /** Changes the value and tells the watchers, unless it stays the same. */
+  /**
+   * Changes the value and tells the watchers, unless it stays the same. Where a watcher changes it
+   * again, the others are told the later value only, so that nobody is left with the earlier.
+   */
   public void set(T changed) {
     Objects.requireNonNull(changed, "changed");
     if (changed.equals(value)) {
@@ -36,6 +39,9 @@ public final class Watched<T> {
     }
     value = changed;
     for (Consumer<? super T> watcher : watchers) {
+      if (value != changed) {
+        return;
+      }
       watcher.accept(changed);
     }
   }

@@ -19,6 +19,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
+import javax.swing.text.Position;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.WrapRow;
@@ -282,6 +283,12 @@ public final class NotebookPage extends JPanel {
 
     Sheet(DefaultListModel<NotebookRow> model) {
       super(model);
+    }
+
+    /** Letters are keys of the window and don't look for a row. */
+    @Override
+    public int getNextMatch(String prefix, int startIndex, Position.Bias bias) {
+      return -1;
     }
 
     @Override

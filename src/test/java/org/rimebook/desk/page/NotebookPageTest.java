@@ -20,6 +20,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
+import javax.swing.text.Position;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +67,14 @@ class NotebookPageTest {
     assertThat(scene.workspace.view().canGoBack()).isTrue();
     assertThat(scene.workspace.view().visible().get())
         .satisfies(v -> assertThat(v.fromMs()).isLessThan(scene.readings(0, 1).fromMs()));
+  }
+
+  @Test
+  void aLetterTypedOverTheListChoosesNoRow() {
+    String first = String.valueOf(list.getModel().getElementAt(1));
+    for (int row = 0; row < list.getModel().getSize(); row++) {
+      assertThat(list.getNextMatch(first.substring(0, 1), row, Position.Bias.Forward)).isNegative();
+    }
   }
 
   @Test
