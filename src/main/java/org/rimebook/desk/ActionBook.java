@@ -43,17 +43,25 @@ final class ActionBook {
     actions.forEach(DeskAction::refresh);
   }
 
-  /** A menu bar of all actions; states are looked at anew as a menu opens. */
+  /** A menu bar of the groups; what is in them is filled in by {@link #fill}. */
   JMenuBar menus() {
     JMenuBar bar = new JMenuBar();
     for (Group group : Group.values()) {
       JMenu menu = new JMenu(group.words());
       menu.setMnemonic(group.mnemonic());
-      of(group).forEach(action -> menu.add(new JMenuItem(action)));
       menu.addMenuListener(new Refresher());
       bar.add(menu);
     }
     return bar;
+  }
+
+  /** Puts all actions into such a bar; states are looked at anew as a menu opens. */
+  void fill(JMenuBar bar) {
+    for (Group group : Group.values()) {
+      JMenu menu = bar.getMenu(group.ordinal());
+      menu.removeAll();
+      of(group).forEach(action -> menu.add(new JMenuItem(action)));
+    }
   }
 
   /** Keys work wherever the focus is in the window, even of actions whose menu isn't showing. */

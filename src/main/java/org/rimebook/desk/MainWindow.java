@@ -97,6 +97,7 @@ final class MainWindow {
     window.place();
     season.ifPresentOrElse(window.start::open, window.start::goHome);
     window.frame.setVisible(true);
+    SwingUtilities.invokeLater(window::furnish);
     if (season.isPresent()) {
       window.picture.then(window::complete);
     } else {
@@ -150,13 +151,19 @@ final class MainWindow {
             .done());
   }
 
-  /** Makes what the first picture of the window can do without. */
+  /** Makes what may come to the window a moment after it does, while the season is still read. */
+  private void furnish() {
+    book.fill(frame.getJMenuBar());
+    pane.furnish();
+  }
+
+  /** Makes what the first picture of the season can do without. */
   private void complete() {
     book.add(pane.complete(keeper, tasks));
     book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());
     book.add(pages.complete(bench(), tasks, this::say));
     book.add(new PaperDialogs(workspace, tasks, () -> frame).actions());
-    frame.setJMenuBar(book.menus());
+    book.fill(frame.getJMenuBar());
     book.bind(frame.getRootPane());
     frame.validate();
     frame.setIconImages(Icons.window());

@@ -66,6 +66,11 @@ final class SeasonPane extends JPanel {
     drawer.setVisible(false);
   }
 
+  /** Makes what may come a moment after the window does. */
+  void furnish() {
+    marks.page().furnish();
+  }
+
   /**
    * Makes what a first picture needn't wait for: what slides in under the strips, and why.
    *

@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.rimebook.station.Channel;
 import org.rimebook.station.Problem;
 import org.rimebook.station.RecordLayout;
@@ -39,6 +40,8 @@ final class RecordBuilder {
       lines = Arrays.stream(order).map(rows::line).toArray();
       files = Arrays.stream(order).map(row -> Joiner.fileOf(readings, row)).toArray();
     }
+    CompletableFuture<List<FileAccount>> accounts =
+        CompletableFuture.supplyAsync(() -> accounts(order));
     boolean startStamps = sheet.layout().timeIs() == RecordLayout.TimeIs.START;
     List<SamplingRun> sampling = SamplingFinder.find(stampsMs, startStamps);
     if (startStamps) {
@@ -54,7 +57,7 @@ final class RecordBuilder {
     }
     Provenance provenance =
         new Provenance(
-            accounts(order),
+            accounts.join(),
             IntSequence.over(files),
             IntSequence.over(lines),
             sha256.record(),

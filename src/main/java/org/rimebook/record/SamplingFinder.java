@@ -1,8 +1,9 @@
 package org.rimebook.record;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Finds the sampling interval along a record. A run goes on through gaps and single odd steps; a
@@ -90,21 +91,20 @@ public final class SamplingFinder {
 
   /** The commonest step, the shorter of two as common. */
   private long commonest(int fromStep, int toStep) {
-    long[] steps = new long[toStep - fromStep];
-    for (int i = 0; i < steps.length; i++) {
-      steps[i] = step(fromStep + i);
+    Map<Long, Integer> counts = new TreeMap<>();
+    int first = fromStep;
+    for (int step = fromStep + 1; step <= toStep; step++) {
+      if (step == toStep || step(step) != step(first)) {
+        counts.merge(step(first), step - first, Integer::sum);
+        first = step;
+      }
     }
-    Arrays.sort(steps);
-    long best = steps[0];
+    long best = 0;
     int most = 0;
-    int first = 0;
-    for (int i = 1; i <= steps.length; i++) {
-      if (i == steps.length || steps[i] != steps[first]) {
-        if (i - first > most) {
-          most = i - first;
-          best = steps[first];
-        }
-        first = i;
+    for (Map.Entry<Long, Integer> counted : counts.entrySet()) {
+      if (counted.getValue() > most) {
+        most = counted.getValue();
+        best = counted.getKey();
       }
     }
     return best;

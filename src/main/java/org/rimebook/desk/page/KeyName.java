@@ -34,6 +34,11 @@ final class KeyName implements Icon {
     button.setIconTextGap(Look.px(7));
   }
 
+  @Override
+  public String toString() {
+    return key;
+  }
+
   private FontMetrics metrics() {
     return button.getFontMetrics(button.getFont().deriveFont(Font.BOLD));
   }

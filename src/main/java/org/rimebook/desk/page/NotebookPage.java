@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.BorderFactory;
+import javax.swing.Box;
 import javax.swing.DefaultListModel;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -42,6 +43,9 @@ public final class NotebookPage extends JPanel {
 
   private static final String ALL = "all kinds";
   private static final String FINDINGS = "Findings";
+
+  /** Of what is said of findings while none is under review. */
+  private static final int CARD_HEIGHT = 32;
 
   private final transient FindingWalk walk;
   private final transient Marking marking;
@@ -82,7 +86,7 @@ public final class NotebookPage extends JPanel {
     choices.putClientProperty("migLayout.dynamicAspectRatio", true);
     choices.add(kinds);
     choices.add(withdrawn);
-    add(new FindingCard(walk), "wmin 0, hmin pref, hidemode 3");
+    add(Box.createVerticalStrut(Look.px(CARD_HEIGHT)));
     add(find, "gapleft 8, gapright 8, wmin 0");
     add(choices, "wmin 0");
     add(scroll, "wmin 0, hmin 0, push, grow");
@@ -93,6 +97,13 @@ public final class NotebookPage extends JPanel {
     marking.workspace().selection().watch(selection -> follow());
     marking.workspace().findings().watch(this::found);
     fill();
+  }
+
+  /** Puts in what is said of findings, for which there is only room at first. */
+  public void furnish() {
+    remove(0);
+    add(new FindingCard(walk), "wmin 0, hmin pref, hidemode 3", 0);
+    revalidate();
   }
 
   @Override

@@ -12,11 +12,13 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import org.rimebook.station.Progress;
 
 /** Tasks on threads of their own. To be used from the event thread. */
 public final class SwingTasks implements Tasks {
 
+  private static final int HEAR_EVERY_MS = 33;
   private static final Executor THREADS = Executors.newCachedThreadPool(SwingTasks::thread);
 
   private final Map<Lane, Job<?>> jobs = new EnumMap<>(Lane.class);
@@ -74,8 +76,14 @@ public final class SwingTasks implements Tasks {
           }
         };
 
+    /**
+     * How far it is is told now and then only, so that quick work doesn't crowd the event thread.
+     */
+    private final Timer hearing = new Timer(HEAR_EVERY_MS, event -> hear());
+
     Job(Task<T> task) {
       this.task = task;
+      hearing.setRepeats(false);
     }
 
     private Task<T> task() {
@@ -85,9 +93,8 @@ public final class SwingTasks implements Tasks {
     @Override
     public void at(String stage, double share) {
       Running now = new Running(task.lane(), task.name(), stage, share, false);
-      // What is still to be told is replaced, so that quick work doesn't crowd the event thread.
       if (reached.getAndSet(now) == null) {
-        SwingUtilities.invokeLater(this::hear);
+        hearing.start();
       }
     }
 

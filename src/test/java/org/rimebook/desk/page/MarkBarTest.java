@@ -85,7 +85,9 @@ class MarkBarTest {
   void itOffersEveryKindWithItsKey() {
     scene.drag(scene.stack, 0.25, 1, LEFT);
     for (MarkKind kind : MarkKind.values()) {
-      assertThat(button(kind.words()).getText()).contains(String.valueOf(kind.key()));
+      JButton button = button(kind.words());
+      assertThat(button.getIcon()).isInstanceOf(KeyName.class).hasToString("" + kind.key());
+      assertThat(button.getToolTipText()).endsWith("(" + kind.key() + ")");
     }
     button("Late catch").doClick();
     assertThat(scene.workspace.draft().get()).get().isInstanceOf(Entry.LateCatch.class);

@@ -46,6 +46,7 @@ final class MarkScene {
     marking = new Marking(workspace, season.keeper());
     walk = new FindingWalk(marking);
     desk = new MarkDesk(walk, stack, this::wireAt, stack);
+    desk.page().furnish();
     stack.setSize(1100, 300);
     stack.addMouseListener(desk.gesture());
     stack.addMouseMotionListener(desk.gesture());
