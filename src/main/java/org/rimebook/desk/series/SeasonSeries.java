@@ -35,7 +35,7 @@ public record SeasonSeries(
       Map.of(
           Kind.TEMPERATURE, Channel.AIR_TEMPERATURE,
           Kind.WIND, Channel.WIND_SPEED,
-          Kind.HUMIDITY, "relative_humidity",
+          Kind.HUMIDITY, Channel.RELATIVE_HUMIDITY,
           Kind.SUPPLY, Channel.SUPPLY_VOLTAGE);
 
   public SeasonSeries {
