@@ -97,7 +97,9 @@ final class MainWindow {
     window.place();
     season.ifPresentOrElse(window.start::open, window.start::goHome);
     window.frame.setVisible(true);
-    SwingUtilities.invokeLater(window::furnish);
+    // These may come a moment after the window does, while the season is still read.
+    SwingUtilities.invokeLater(() -> window.book.fill(window.frame.getJMenuBar()));
+    SwingUtilities.invokeLater(window.pane::furnish);
     if (season.isPresent()) {
       window.picture.then(window::complete);
     } else {
@@ -149,12 +151,6 @@ final class MainWindow {
             .key("F1")
             .mnemonic('K')
             .done());
-  }
-
-  /** Makes what may come to the window a moment after it does, while the season is still read. */
-  private void furnish() {
-    book.fill(frame.getJMenuBar());
-    pane.furnish();
   }
 
   /** Makes what the first picture of the season can do without. */

@@ -43,7 +43,7 @@ final class FindingCard extends JPanel {
   private final Words effect = new Words(1, false, false);
   private final Words method = new Words(0.92, false, true);
   private final JLabel count = new JLabel();
-  private final JLabel strength = new JLabel();
+  private final Words strength = new Words(1, false, true);
   private final StrengthMarks marks = new StrengthMarks();
   private final JButton order = new JButton();
   private final JToggleButton how = new JToggleButton("How it's found");
@@ -84,8 +84,8 @@ final class FindingCard extends JPanel {
     head.add(order);
     JPanel sure = new JPanel(new MigLayout("insets 0, gap 6 0", "[][grow, fill, 0:0]"));
     sure.setOpaque(false);
-    sure.add(marks);
-    sure.add(strength);
+    sure.add(marks, "top");
+    sure.add(strength, "wmin 0");
     content.add(head);
     content.add(title, "wmin 0, gaptop 4");
     content.add(place, "wmin 0");
@@ -151,7 +151,6 @@ final class FindingCard extends JPanel {
             + FindingWords.subject(finding));
     marks.show(FindingWords.marks(finding));
     strength.setText(FindingWords.strength(finding) + evidence(finding));
-    strength.setForeground(Look.muted());
     reason.setText(finding.reason());
     proposal.setText("Proposed: " + FindingWords.proposal(finding, times));
     String own = finding.proposal().header().note();
