@@ -201,6 +201,7 @@ final class MainWindow {
         memory
             .window()
             .place()
+            .map(there -> there.on(screen.width, screen.height))
             .map(p -> new Rectangle(p.x(), p.y(), p.width(), p.height()))
             .filter(new Rectangle(screen)::intersects)
             .orElse(first);

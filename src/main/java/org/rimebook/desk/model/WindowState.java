@@ -23,7 +23,19 @@ public record WindowState(Optional<Place> place, boolean maximised, String theme
    * @param width width, positive
    * @param height height, positive
    */
-  public record Place(int x, int y, int width, int height) {}
+  public record Place(int x, int y, int width, int height) {
+
+    /**
+     * The place on another screen: no wider and no higher than that, and at its edge where it has
+     * to give way, so that nothing of a window can't be reached.
+     */
+    public Place on(int screenWidth, int screenHeight) {
+      boolean wide = width > screenWidth;
+      boolean high = height > screenHeight;
+      return new Place(
+          wide ? 0 : x, high ? 0 : y, wide ? screenWidth : width, high ? screenHeight : height);
+    }
+  }
 
   /** At another place. */
   public WindowState at(Optional<Place> there, boolean whole) {
