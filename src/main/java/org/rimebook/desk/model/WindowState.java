@@ -26,8 +26,8 @@ public record WindowState(Optional<Place> place, boolean maximised, String theme
   public record Place(int x, int y, int width, int height) {
 
     /**
-     * The place on another screen: no wider and no higher than that, and at its edge where it has
-     * to give way, so that nothing of a window can't be reached.
+     * The place on another screen: no wider and no higher than that, and from its edge on where it
+     * is cut, so that all of a window can be reached.
      */
     public Place on(int screenWidth, int screenHeight) {
       boolean wide = width > screenWidth;

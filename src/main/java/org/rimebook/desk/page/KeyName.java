@@ -31,12 +31,17 @@ final class KeyName implements Icon {
   static void after(AbstractButton button, String key) {
     button.setIcon(new KeyName(button, key));
     button.setHorizontalTextPosition(SwingConstants.LEADING);
-    button.setIconTextGap(Look.px(7));
+    button.setIconTextGap(0);
   }
 
   @Override
   public String toString() {
     return key;
+  }
+
+  /** Between words and key; part of what is drawn, so that it follows the size of everything. */
+  private static int gap() {
+    return Look.px(7);
   }
 
   private FontMetrics metrics() {
@@ -45,7 +50,7 @@ final class KeyName implements Icon {
 
   @Override
   public int getIconWidth() {
-    return metrics().stringWidth(key);
+    return gap() + metrics().stringWidth(key);
   }
 
   @Override
@@ -59,7 +64,7 @@ final class KeyName implements Icon {
     FontMetrics metrics = metrics();
     drawn.setFont(metrics.getFont());
     drawn.setColor(on.isEnabled() ? on.getForeground() : UIManager.getColor("Button.disabledText"));
-    BasicGraphicsUtils.drawString((JComponent) on, drawn, key, x, y + metrics.getAscent());
+    BasicGraphicsUtils.drawString((JComponent) on, drawn, key, x + gap(), y + metrics.getAscent());
     drawn.dispose();
   }
 }
