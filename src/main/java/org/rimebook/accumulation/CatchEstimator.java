@@ -88,7 +88,9 @@ public final class CatchEstimator {
       addLink(link, fit);
     }
     addBreak(endMs);
-    return pieces.build(fit.smoothing().driftMm2PerH(), fit.learnt().commonShare());
+    return pieces.build(
+        fit.learnt().rehearsed().dryFactor() * fit.smoothing().driftMm2PerH(),
+        fit.learnt().commonShare());
   }
 
   /**
@@ -164,7 +166,7 @@ public final class CatchEstimator {
               whole,
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
-              verdict.varianceFactor(),
+              verdict.rehearsed(),
               Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare(statedPerDegC))));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
       return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
@@ -190,10 +192,11 @@ public final class CatchEstimator {
       LevelJudgement judgement,
       double[] wetDoubtMm) {
     CatchSeries.Ends ends(int link) {
-      CatchSeries.Ends stated = smoothing.ends(link, caught.levelMm2());
+      CatchSeries.Ends stated =
+          learnt.rehearsed().ends(link, smoothing.ends(link, caught.levelMm2()), caught);
       return new CatchSeries.Ends(
-          learnt.varianceFactor() * stated.startMm2(),
-          learnt.varianceFactor() * stated.endMm2(),
+          stated.startMm2(),
+          stated.endMm2(),
           stated.gain(),
           // From none to twice as much, either end likelier than the middle, as air mostly is moist
           // or isn't: arc sine, JCGM 101:2008, 6.4.6.

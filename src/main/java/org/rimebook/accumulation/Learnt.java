@@ -11,8 +11,8 @@ package org.rimebook.accumulation;
  *     from 1
  * @param dryDriftMmPerSqrtH how far a dry level wanders [mm/√h]
  * @param drift how the level moves while nothing falls
- * @param varianceFactor factor the variances of levels were multiplied by after the estimator was
- *     tried on its own answer
+ * @param rehearsed what variances were multiplied by after the estimator was tried on its own
+ *     answer
  * @param commonShare standard uncertainty all catch by the level has in common, as a share of it
  */
 public record Learnt(
@@ -21,5 +21,5 @@ public record Learnt(
     double wholeNoise,
     double dryDriftMmPerSqrtH,
     DriftLaw drift,
-    double varianceFactor,
+    Rehearsed rehearsed,
     double commonShare) {}

@@ -7,6 +7,8 @@ import org.rimebook.depth.Robust;
 /**
  * How noisy the level is around each node, from the departures of nodes from the straight line
  * between their neighbours: blind to any steady rate, and robust to the few nodes where it changes.
+ * Where noise has heavy tails a few nodes are far worse than the others: one that stands off both
+ * its neighbours is judged by how far it does.
  *
  * <p>Limits are our own choice.
  */
@@ -14,6 +16,9 @@ final class NodeNoise {
 
   /** No reading is believed better than this [mm]. */
   private static final double LEAST_SD_MM = 0.002;
+
+  /** A node that stands off further than so many of its standard deviations counts for less. */
+  private static final double MOST_SD = 2.5;
 
   private static final double BLOCK_H = 1;
   private static final int BLOCK_NODES = 12;
@@ -123,11 +128,29 @@ final class NodeNoise {
       double sd = sdOver(from, to, season);
       for (int i = start; i < end; i++) {
         double own = Math.max(LEAST_SD_MM, sd * relative[i]);
+        own *= Math.max(1, standsOffMm(i) / (MOST_SD * own));
         variance[i] = own * own;
       }
       start = end;
     }
     return variance;
+  }
+
+  /** How far a node lies beyond both its neighbours [mm]: never in a level that only rises. */
+  private double standsOffMm(int i) {
+    boolean between =
+        i > 0
+            && i + 1 < nodes.size()
+            && nodes.links()[i - 1] == LevelNodes.Link.STEP
+            && nodes.links()[i] == LevelNodes.Link.STEP;
+    if (!between) {
+      return 0;
+    }
+    double before = nodes.levelMm()[i - 1];
+    double after = nodes.levelMm()[i + 1];
+    double above = nodes.levelMm()[i] - Math.max(before, after);
+    double below = Math.min(before, after) - nodes.levelMm()[i];
+    return Math.max(0, Math.max(above, below));
   }
 
   private long blockMs() {

@@ -4,7 +4,8 @@ package org.rimebook.accumulation;
  * Smooths the level through one wet spell with a rate that wanders about its mean and comes back to
  * it (an Ornstein–Uhlenbeck rate under a Kalman filter and the Rauch–Tung–Striebel pass; Rauch,
  * Tung & Striebel 1965, AIAA J. 3, 1445; citation from memory). How far and how fast the rate
- * wanders is what makes the spell's own readings likeliest.
+ * wanders isn't known: what each choice makes of the spell counts as likely as it makes the spell's
+ * own readings.
  *
  * <p>The grids are our own choice.
  */
@@ -18,6 +19,9 @@ final class RateSmoother {
 
   /** No spell's mean rate is taken to be less [mm/h]. */
   private static final double LEAST_RATE_MM_PER_H = 0.02;
+
+  /** A choice so much less likely than the best says nothing that shows. */
+  private static final double LEAST_WEIGHT = 0.01;
 
   private final LevelNodes nodes;
   private final double[] noiseMm2;
@@ -81,28 +85,44 @@ final class RateSmoother {
       lasts += h;
     }
     meanRate = Math.max(LEAST_RATE_MM_PER_H, (end[0] - start[0]) / lasts);
-    double best = Double.NEGATIVE_INFINITY;
-    double bestSpread = SPREADS[0];
-    double bestMemoryH = MEMORIES_H[0];
-    for (double candidate : SPREADS) {
-      for (double candidateH : MEMORIES_H) {
-        double likelihood = filter(start, end, candidate, candidateH);
-        if (likelihood > best) {
-          best = likelihood;
-          bestSpread = candidate;
-          bestMemoryH = candidateH;
+    double[] weight = weights(start, end);
+    double[] levelMm = new double[size];
+    double[] levelMm2 = new double[size];
+    double whole = 0;
+    for (int choice = 0; choice < weight.length; choice++) {
+      if (weight[choice] >= LEAST_WEIGHT) {
+        filter(start, end, choice);
+        smoothBackwards();
+        whole += weight[choice];
+        for (int i = 0; i < size; i++) {
+          double share = weight[choice] / whole;
+          double apart = x[i] - levelMm[i];
+          levelMm[i] += share * apart;
+          levelMm2[i] += share * (xx[i] - levelMm2[i] + (1 - share) * apart * apart);
         }
       }
     }
-    filter(start, end, bestSpread, bestMemoryH);
-    smoothBackwards();
-    return new Path(x, xx);
+    return new Path(levelMm, levelMm2);
+  }
+
+  /** How likely each choice makes the readings, in parts of the likeliest. */
+  private double[] weights(double[] start, double[] end) {
+    double[] weight = new double[SPREADS.length * MEMORIES_H.length];
+    double best = Double.NEGATIVE_INFINITY;
+    for (int choice = 0; choice < weight.length; choice++) {
+      weight[choice] = filter(start, end, choice);
+      best = Math.max(best, weight[choice]);
+    }
+    for (int choice = 0; choice < weight.length; choice++) {
+      weight[choice] = StrictMath.exp(weight[choice] - best);
+    }
+    return weight;
   }
 
   /** Runs the filter; returns the log likelihood of the readings. */
-  private double filter(double[] start, double[] end, double rateSpread, double rateMemoryH) {
-    spread = rateSpread * meanRate;
-    memoryH = rateMemoryH;
+  private double filter(double[] start, double[] end, int choice) {
+    spread = SPREADS[choice / MEMORIES_H.length] * meanRate;
+    memoryH = MEMORIES_H[choice % MEMORIES_H.length];
     stepHours = Double.NaN;
     double likelihood = 0;
     x[0] = start[0];

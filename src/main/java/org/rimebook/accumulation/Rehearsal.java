@@ -5,7 +5,8 @@ import org.rimebook.station.Progress;
 
 /**
  * Tries the estimator on its own answer: the catch it found, under the noise the season showed in
- * its dry time, is estimated anew, and the errors are held against the uncertainties it states.
+ * its dry time, is estimated anew, and the errors are held against the uncertainties it states:
+ * those of days, which rest on dry levels, and those of hours, which rest on levels amid rain too.
  * What comes out is the season's own measure of how honest they are (a parametric bootstrap; Efron
  * & Tibshirani 1993, citation from memory).
  *
@@ -17,9 +18,12 @@ final class Rehearsal {
   private static final long DAY_MS = 24 * HOUR_MS;
   private static final double DRY = 0.05;
   private static final int FEWEST_NODES = 200;
-  private static final int FEWEST_HOURS = 20;
+  private static final int FEWEST_SPANS = 20;
 
-  /** Hours with less [mm] are left out: their errors are those of finding rain at all. */
+  /** Rounds in which the factor of levels within spells settles. */
+  private static final int ROUNDS = 2;
+
+  /** Spans with less [mm] are left out: their errors are those of finding rain at all. */
   private static final double LEAST_MM = 0.02;
 
   /** Shares of errors within one and two standard uncertainties when they are normal. */
@@ -45,14 +49,14 @@ final class Rehearsal {
   /**
    * How honest the estimator is about this season.
    *
-   * @param varianceFactor factor by which stated variances of levels are to be multiplied
+   * @param rehearsed what stated variances are to be multiplied by
    * @param shareLost size of the error of the whole catch, and of what those of its days come to
    *     together if they are independent, as a share of it
    */
-  record Verdict(double varianceFactor, double shareLost) {
+  record Verdict(Rehearsed rehearsed, double shareLost) {
 
     /** Of a season too short to tell. */
-    static final Verdict NONE = new Verdict(1, 0);
+    static final Verdict NONE = new Verdict(Rehearsed.NONE, 0);
   }
 
   /**
@@ -75,18 +79,40 @@ final class Rehearsal {
     LevelNodes again = nodes.at(staged(dry));
     Smoothing anew = smoothing.of(again, progress);
     WetSpells.Catch found = WetSpells.of(again, anew);
-    double[] ratios = ratios(anew, found);
-    if (ratios.length < FEWEST_HOURS) {
+    CatchSeries stated = series(anew, found, Rehearsed.NONE);
+    if (ratios(stated, found, HOUR_MS).length < FEWEST_SPANS) {
       return Verdict.NONE;
+    }
+    Rehearsed rehearsed = rehearsed(anew, found, factor(ratios(stated, found, DAY_MS)));
+    double staged = Arrays.stream(caughtMm).sum();
+    double lost = Arrays.stream(found.caughtMm()).sum() / staged - 1;
+    return new Verdict(rehearsed, Math.hypot(lost, daily(found.caughtMm()) / staged));
+  }
+
+  /** Days came first: no level amid rain counts in most of them. Now hours, as days leave them. */
+  private Rehearsed rehearsed(Smoothing anew, WetSpells.Catch found, double dryFactor) {
+    Rehearsed rehearsed = new Rehearsed(1, dryFactor);
+    for (int round = 0; round < ROUNDS; round++) {
+      double more = factor(ratios(series(anew, found, rehearsed), found, HOUR_MS));
+      rehearsed = new Rehearsed(within(rehearsed.withinFactor() * more), dryFactor);
+    }
+    return rehearsed;
+  }
+
+  /** What makes stated variances fit errors; 1 when too few are known. */
+  private static double factor(double[] ratios) {
+    if (ratios.length < FEWEST_SPANS) {
+      return 1;
     }
     Arrays.sort(ratios);
     double one = ratios[(int) (WITHIN_ONE * (ratios.length - 1))];
     double two = ratios[(int) (WITHIN_TWO * (ratios.length - 1))] / 2;
-    double ratio = Math.max(one, two);
-    double factor = Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, ratio * ratio));
-    double staged = Arrays.stream(caughtMm).sum();
-    double lost = Arrays.stream(found.caughtMm()).sum() / staged - 1;
-    return new Verdict(factor, Math.hypot(lost, daily(found.caughtMm()) / staged));
+    double ratio = (one + two) / 2;
+    return within(ratio * ratio);
+  }
+
+  private static double within(double factor) {
+    return Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, factor));
   }
 
   /** Root of the sum of the squared errors of days [mm]. */
@@ -112,48 +138,85 @@ final class Rehearsal {
         dry[count++] = i;
       }
     }
+    mirrorEveryOtherRun(dry, count);
     return Arrays.copyOf(dry, count);
   }
 
-  /** The catch as found under noise taken from dry time, kept in its order and scaled. */
+  /**
+   * Turns every other run of dry nodes back to front. Where the level wanders up it may have passed
+   * for wet, so falls are left over; turned round they are the rises that could be taken for catch.
+   */
+  private void mirrorEveryOtherRun(int[] dry, int count) {
+    boolean mirror = false;
+    int start = 0;
+    for (int end = 1; end <= count; end++) {
+      if (end < count && joined(dry[end - 1], dry[end])) {
+        continue;
+      }
+      for (int i = start, j = end - 1; mirror && i < j; i++, j--) {
+        int kept = dry[i];
+        dry[i] = dry[j];
+        dry[j] = kept;
+      }
+      mirror = !mirror;
+      start = end;
+    }
+  }
+
+  private boolean joined(int node, int other) {
+    return Math.abs(node - other) == 1
+        && nodes.links()[Math.min(node, other)] == LevelNodes.Link.STEP;
+  }
+
+  /**
+   * The catch as found under what the level does in dry time, kept in its order: the noise, scaled,
+   * and the wandering.
+   */
   private double[] staged(int[] dry) {
     double[] level = new double[nodes.size()];
+    double[] smooth = smoothing.result().levelMm();
     double truth = 0;
+    double wander = 0;
     for (int i = 0; i < level.length; i++) {
       truth += i > 0 ? caughtMm[i - 1] : 0;
-      int from = dry[(i + dry.length / 2) % dry.length];
-      double noise = nodes.levelMm()[from] - smoothing.result().levelMm()[from];
+      int at = (i + dry.length / 2) % dry.length;
+      int from = dry[at];
+      if (at > 0 && joined(dry[at - 1], from)) {
+        wander += smooth[from] - smooth[dry[at - 1]];
+      }
+      double noise = nodes.levelMm()[from] - smooth[from];
       double scale = Math.sqrt(smoothing.noiseMm2()[i] / smoothing.noiseMm2()[from]);
-      level[i] = truth + noise * scale;
+      level[i] = truth + wander + noise * scale;
     }
     return level;
   }
 
-  /** Error over stated uncertainty of each hour in which something fell. */
-  private double[] ratios(Smoothing anew, WetSpells.Catch caughtAnew) {
-    double[] found = caughtAnew.caughtMm();
+  private CatchSeries series(Smoothing anew, WetSpells.Catch found, Rehearsed rehearsed) {
     CatchSeries.Builder pieces = new CatchSeries.Builder(nodes.timeMs()[0]);
     for (int link = 0; link + 1 < nodes.size(); link++) {
-      boolean wet = caughtAnew.within()[link];
       pieces.add(
-          wet ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
+          found.within()[link] ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
           nodes.timeMs()[link + 1],
-          found[link],
-          anew.ends(link, caughtAnew.levelMm2()));
+          found.caughtMm()[link],
+          rehearsed.ends(link, anew.ends(link, found.levelMm2()), found));
     }
-    CatchSeries series = pieces.build(anew.driftMm2PerH(), 0);
+    return pieces.build(rehearsed.dryFactor() * anew.driftMm2PerH(), 0);
+  }
+
+  /** Error over stated uncertainty of each span of a length in which something fell. */
+  private double[] ratios(CatchSeries series, WetSpells.Catch found, long lengthMs) {
     double[] ratios = new double[nodes.size()];
     int count = 0;
     int link = 0;
     while (link + 1 < nodes.size()) {
-      long hour = Math.floorDiv(nodes.timeMs()[link + 1] - 1, HOUR_MS);
+      long span = Math.floorDiv(nodes.timeMs()[link + 1] - 1, lengthMs);
       int start = link;
       double truth = 0;
       double error = 0;
       while (link + 1 < nodes.size()
-          && Math.floorDiv(nodes.timeMs()[link + 1] - 1, HOUR_MS) == hour) {
+          && Math.floorDiv(nodes.timeMs()[link + 1] - 1, lengthMs) == span) {
         truth += caughtMm[link];
-        error += found[link] - caughtMm[link];
+        error += found.caughtMm()[link] - caughtMm[link];
         link++;
       }
       if (truth > LEAST_MM) {

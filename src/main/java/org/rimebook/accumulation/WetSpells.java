@@ -16,8 +16,8 @@ final class WetSpells {
   /** A spell reaches as far as steps are at least this likely to be wet. */
   private static final double POSSIBLE = 0.004;
 
-  /** Steps at least this likely to be wet surely are. */
-  private static final double WET = 0.2;
+  /** Steps at least this likely to be wet are taken to be: likelier than not. */
+  private static final double WET = 0.5;
 
   /** A spell of fewer steps shows no rate of its own. */
   private static final int FEWEST_STEPS = 8;
@@ -49,7 +49,13 @@ final class WetSpells {
    * @param levelMm2 variance of the level at each node [mm²]
    * @param within whether each link belongs to a spell, rising or not
    */
-  record Catch(double[] caughtMm, double[] levelMm2, boolean[] within) {}
+  record Catch(double[] caughtMm, double[] levelMm2, boolean[] within) {
+
+    /** Whether a node lies inside a spell, with a link of it on either side. */
+    boolean inside(int node) {
+      return node > 0 && node < within.length && within[node - 1] && within[node];
+    }
+  }
 
   /**
    * Finds the wet spells and what fell in each step of them.
@@ -102,7 +108,7 @@ final class WetSpells {
       while (end < to && wet[end] >= WET) {
         end++;
       }
-      if (end - link >= FEWEST_STEPS && hours(link, end) <= (end - link) * LONGEST_STEP_H) {
+      if (end - link >= FEWEST_STEPS && dense(link, end)) {
         RateSmoother.Path path =
             new RateSmoother(nodes, smoothing, link, end)
                 .smooth(
@@ -116,8 +122,38 @@ final class WetSpells {
     return level;
   }
 
-  private double hours(int from, int to) {
-    return (nodes.timeMs()[to] - nodes.timeMs()[from]) / 3_600_000.0;
+  private boolean dense(int from, int to) {
+    double hours = (nodes.timeMs()[to] - nodes.timeMs()[from]) / 3_600_000.0;
+    return hours <= (to - from) * LONGEST_STEP_H;
+  }
+
+  /**
+   * Moves what rose before the first and after the last wet step of a spell into it, unless it is
+   * more than its own uncertainty: a faint tail is likelier to be of the rain than beside it.
+   */
+  private void gather(double[] level, int from, int to) {
+    double[] wet = smoothing.result().wet();
+    int first = from;
+    while (first < to && wet[first] < WET) {
+      first++;
+    }
+    int last = to;
+    while (last > first && wet[last - 1] < WET) {
+      last--;
+    }
+    if (first == last) {
+      return;
+    }
+    if (level[first - from] - level[0] <= uncertaintyMm(from, first)) {
+      Arrays.fill(level, 0, first - from + 1, level[0]);
+    }
+    if (level[to - from] - level[last - from] <= uncertaintyMm(last, to)) {
+      Arrays.fill(level, last - from, to - from, level[to - from]);
+    }
+  }
+
+  private double uncertaintyMm(int node, int other) {
+    return Math.sqrt(levelMm2[node] + levelMm2[other]);
   }
 
   private void rising(double[] level, int from, int to) {
@@ -129,6 +165,9 @@ final class WetSpells {
       return;
     }
     Arrays.fill(within, from, to, true);
+    if (dense(from, to)) {
+      gather(level, from, to);
+    }
     double[] fitted = Isotonic.fit(level, weight);
     for (int i = from; i < to; i++) {
       caughtMm[i] = fitted[i - from + 1] - fitted[i - from];

@@ -21,7 +21,8 @@ final class LearntSummary {
     node.put("whole_noise_factor", number(learnt.wholeNoise()));
     node.put("dry_drift_mm_per_sqrt_h", number(learnt.dryDriftMmPerSqrtH()));
     addDrift(node, learnt.drift());
-    node.put("rehearsed_variance_factor", number(learnt.varianceFactor()));
+    node.put("rehearsed_variance_factor", number(learnt.rehearsed().withinFactor()));
+    node.put("rehearsed_dry_variance_factor", number(learnt.rehearsed().dryFactor()));
     node.put("common_uncertainty_share", number(learnt.commonShare()));
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import org.rimebook.accumulation.DriftLaw;
 import org.rimebook.accumulation.Fitted;
 import org.rimebook.accumulation.Learnt;
+import org.rimebook.accumulation.Rehearsed;
 
 /** How the totals were made: the steps, what was fitted to this season, and published sources. */
 final class MethodSection implements ReportSection {
@@ -36,13 +37,17 @@ final class MethodSection implements ReportSection {
           "Rounding. Cumulative: hours add up to days, days to months and the season, exactly, in"
               + " the printed digits.",
           "Undercatch. Wind is brought to gauge height by the logarithmic law; catch efficiency"
-              + " follows from wind and air temperature, by half hours. Phase by air temperature:"
-              + " snow below −2 °C, rain above 2 °C, mixed between.");
+              + " follows from wind and air temperature, by half hours.",
+          "Phase. Where humidity is recorded, by the temperature of a wet or iced bulb: snow with"
+              + " less than 5 % of rain, rain with more than 95 %. Else by air temperature: snow"
+              + " below −2 °C, rain above 2 °C, mixed between.");
 
   private static final List<String> SOURCES =
       List.of(
+          "ASHRAE Handbook - Fundamentals 2017, chapter 1: wet and iced bulb.",
           "Blom, Bar-Shalom 1988: interacting multiple models (citation from memory).",
           "Goodison, Louie, Yang 1998, WMO/TD-No. 872: wind at gauge height.",
+          "Harder, Pomeroy 2013, Hydrol. Process. 27, 1901–1914: share of rain, curve for hours.",
           "JCGM 100:2008 and JCGM 101:2008: expression of uncertainty.",
           "Kim 1994: smoothing of switching models, as named in season.json.",
           "Kochendorfer et al. 2017, Hydrol. Earth Syst. Sci. 21, 3525–3542, eq. 3: catch efficiency"
@@ -100,7 +105,9 @@ final class MethodSection implements ReportSection {
     for (DriftLaw.Departure departure : drift.departures()) {
       row(table, "Level with departure of " + departure.wire(), departure.mmPerMm(), "mm/mm");
     }
-    row(table, "Variances multiplied after the rehearsal by", learnt.varianceFactor(), "1");
+    Rehearsed rehearsed = learnt.rehearsed();
+    row(table, "Variances of levels in rain multiplied by", rehearsed.withinFactor(), "1");
+    row(table, "Variances of dry levels multiplied by", rehearsed.dryFactor(), "1");
     row(table, "Uncertainty all catch has in common", learnt.commonShare(), "share");
     return table.done();
   }
