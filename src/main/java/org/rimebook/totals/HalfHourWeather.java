@@ -67,6 +67,11 @@ final class HalfHourWeather {
     return mean(Weather.AIR_TEMPERATURE, 2 * hour, 2 * hour + 1);
   }
 
+  /** Mean relative humidity of an hour [%]. */
+  OptionalDouble hourlyHumidityPct(int hour) {
+    return mean(Weather.HUMIDITY, 2 * hour, 2 * hour + 1);
+  }
+
   /**
    * Depth of snow on the ground in a half hour [m], the latest of the day before when the half hour
    * has none: falling snow blinds its sensor. 0 when the sheet has no channel for it.

@@ -135,8 +135,16 @@ final class HourlyTotals {
 
   private Optional<Phase> phase(int h) {
     OptionalDouble temperature = readings.weather().hourlyAirTemperatureC(h);
-    return all.caught(h).accumulatedFrom < h || temperature.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Phase.at(temperature.getAsDouble()));
+    if (all.caught(h).accumulatedFrom < h || temperature.isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalDouble humidity = readings.weather().hourlyHumidityPct(h);
+    return Optional.of(
+        humidity.isPresent()
+            ? Phase.at(
+                temperature.getAsDouble(),
+                humidity.getAsDouble(),
+                evidence.sheet().elevationM().orElse(0))
+            : Phase.at(temperature.getAsDouble()));
   }
 }

@@ -45,4 +45,19 @@ class AdjustedTest {
     assertThat(totals.hourly().get(6).adjustedUnits()).isEmpty();
     assertThat(totals.daily().get(0).adjustedUnits()).isEmpty();
   }
+
+  /** At 3 °C and 30 % a bulb is below −1 °C, and what falls on it is snow. */
+  @Test
+  void humidityTellsSnowFromRainAboveFreezing() {
+    assertThat(showers(30).hourly().get(5).phase()).contains(Phase.SNOW);
+    assertThat(showers(98).hourly().get(5).phase()).contains(Phase.RAIN);
+    assertThat(showers(-999).hourly().get(5).phase()).contains(Phase.RAIN);
+  }
+
+  private static Totals showers(double humidityPct) {
+    return Bucket.every(10, 48)
+        .level(Bucket.rain(3, 8, 2))
+        .weather(hour -> 3, hour -> 1, hour -> 0, hour -> humidityPct)
+        .totals();
+  }
 }
