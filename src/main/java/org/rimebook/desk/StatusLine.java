@@ -29,6 +29,7 @@ final class StatusLine extends JPanel {
   private final JLabel work = new JLabel();
   private final JProgressBar bar = new JProgressBar(0, 1000);
   private final JButton cancel = new JButton("Cancel");
+  private boolean fault;
   private final Timer later = new Timer(LONG_MS, event -> refresh());
 
   StatusLine(Workspace workspace, Tasks tasks) {
@@ -55,12 +56,25 @@ final class StatusLine extends JPanel {
 
   private void tell(Notice notice) {
     words.setText(notice.words());
-    words.setForeground(notice.weight() == Notice.Weight.FAULT ? Look.accent() : Look.ink());
-    words.setFont(notice.weight() == Notice.Weight.FAULT ? Look.bold(1) : Look.text(1));
+    fault = notice.weight() == Notice.Weight.FAULT;
+    dress();
     boolean any = !notice.words().isEmpty();
     words.setVisible(any);
     gone.setVisible(any);
     visible();
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (words != null) {
+      dress();
+    }
+  }
+
+  private void dress() {
+    words.setForeground(fault ? Look.accent() : Look.ink());
+    words.setFont(fault ? Look.bold(1) : Look.text(1));
   }
 
   private void hear(Running heard) {

@@ -63,9 +63,23 @@ final class LoadsTable extends JTable {
       getColumnModel().getColumn(column).setCellRenderer(numbers);
       getColumnModel().getColumn(column).setCellEditor(new Selecting(this::pasteInto));
     }
+    measure();
+  }
+
+  /** Gives columns the width they need at the scale in force. */
+  private void measure() {
     getColumnModel().getColumn(0).setMaxWidth(Look.px(36));
+    getColumnModel().getColumn(0).setPreferredWidth(Look.px(36));
     getColumnModel().getColumn(1).setPreferredWidth(Look.px(70));
     getColumnModel().getColumn(2).setPreferredWidth(Look.px(92));
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (form != null) {
+      measure();
+    }
   }
 
   private static TableCellRenderer right(TableCellRenderer head) {

@@ -70,6 +70,14 @@ final class FindingCard extends JPanel {
     walk.marking().task().watch(task -> enableButtons());
   }
 
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (count != null) {
+      count.setForeground(Look.muted());
+    }
+  }
+
   private static JPanel row() {
     JPanel row = new JPanel(new WrapRow());
     row.setOpaque(false);
@@ -112,6 +120,7 @@ final class FindingCard extends JPanel {
     order.setToolTipText("Walk the findings in the other order (O)");
     order.addActionListener(event -> walk.turnOrder());
     workspace.findingOrder().follow(now -> order.setText(now.words()));
+    count.setForeground(Look.muted());
     count.getAccessibleContext().setAccessibleName("Findings left");
   }
 
@@ -126,7 +135,6 @@ final class FindingCard extends JPanel {
     Optional<Finding> reviewed = left.reviewed();
     setVisible(workspace.opened().get().isPresent());
     count.setText(reviewed.isPresent() ? "Finding " + left.position() : left.count());
-    count.setForeground(Look.muted());
     order.setVisible(left.open().size() > 1);
     for (Component part : content.getComponents()) {
       part.setVisible(reviewed.isPresent());
