@@ -1,5 +1,7 @@
 package org.rimebook.desk;
 
+import java.awt.Color;
+import java.awt.Font;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +12,7 @@ import javax.swing.JProgressBar;
 import javax.swing.JTextArea;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Notice;
 import org.rimebook.desk.model.Workspace;
@@ -24,7 +27,7 @@ final class StatusLine extends JPanel {
   private static final int LONG_MS = 400;
 
   private final Map<Lane, Running> running = new EnumMap<>(Lane.class);
-  private final JTextArea words = new JTextArea();
+  private final JTextArea words = Words.text("", this::type, this::colour);
   private final JButton gone = new JButton("Dismiss");
   private final JLabel work = new JLabel();
   private final JProgressBar bar = new JProgressBar(0, 1000);
@@ -34,10 +37,6 @@ final class StatusLine extends JPanel {
 
   StatusLine(Workspace workspace, Tasks tasks) {
     super(new MigLayout("insets 4 16 4 16, hidemode 3", "[grow, fill][][]8[120!]8[]"));
-    words.setEditable(false);
-    words.setLineWrap(true);
-    words.setWrapStyleWord(true);
-    words.setOpaque(false);
     words.setFocusable(true);
     words.getAccessibleContext().setAccessibleName("Notice");
     bar.getAccessibleContext().setAccessibleName("Progress");
@@ -57,24 +56,20 @@ final class StatusLine extends JPanel {
   private void tell(Notice notice) {
     words.setText(notice.words());
     fault = notice.weight() == Notice.Weight.FAULT;
-    dress();
+    words.setFont(type());
+    words.setForeground(colour());
     boolean any = !notice.words().isEmpty();
     words.setVisible(any);
     gone.setVisible(any);
     visible();
   }
 
-  @Override
-  public void updateUI() {
-    super.updateUI();
-    if (words != null) {
-      dress();
-    }
+  private Font type() {
+    return fault ? Look.bold(1) : Look.text(1);
   }
 
-  private void dress() {
-    words.setForeground(fault ? Look.accent() : Look.ink());
-    words.setFont(fault ? Look.bold(1) : Look.text(1));
+  private Color colour() {
+    return fault ? Look.accent() : Look.ink();
   }
 
   private void hear(Running heard) {

@@ -11,6 +11,7 @@ import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -44,7 +45,7 @@ class ScaleWindowTest {
   }
 
   @Test
-  void aWindowMadeTwiceTheSizeHasTypeAndSizesOfOneOpenedAtIt() throws IOException {
+  void aWindowMadeTwiceTheSizeHasTypeColoursAndSizesOfOneOpenedAtIt() throws IOException {
     Map<String, String> changed = sizes("changed", 100, STEPS_TO_TWICE);
     Map<String, String> opened = sizes("opened", 200, 0);
     // What is said of work under way differs by the moment it is looked at.
@@ -149,7 +150,9 @@ class ScaleWindowTest {
     String size = wraps(part) ? "" : " " + part.getPreferredSize();
     sizes.put(
         key + " " + number,
-        font.getFamily() + " " + font.getStyle() + " " + font.getSize2D() + size);
+        font.getFontName(Locale.ROOT)
+            + (" " + font.getStyle() + " " + font.getSize2D() + size)
+            + (" in #" + Integer.toHexString(part.getForeground().getRGB())));
     // What a renderer shows last is by chance.
     if (part instanceof Container container && !(part instanceof CellRendererPane)) {
       for (Component child : container.getComponents()) {

@@ -42,7 +42,8 @@ final class FindingCard extends JPanel {
   private final Words note = new Words(1, false, true);
   private final Words effect = new Words(1, false, false);
   private final Words method = new Words(0.92, false, true);
-  private final JLabel count = new JLabel();
+  private final JLabel count =
+      org.rimebook.desk.form.Words.label("", () -> Look.text(1), Look::muted);
   private final Words strength = new Words(1, false, true);
   private final StrengthMarks marks = new StrengthMarks();
   private final JButton order = new JButton();
@@ -68,14 +69,6 @@ final class FindingCard extends JPanel {
     workspace.draft().watch(draft -> tellEffect());
     workspace.opened().watch(opened -> show(walk.left()));
     walk.marking().task().watch(task -> enableButtons());
-  }
-
-  @Override
-  public void updateUI() {
-    super.updateUI();
-    if (count != null) {
-      count.setForeground(Look.muted());
-    }
   }
 
   private static JPanel row() {
@@ -120,7 +113,6 @@ final class FindingCard extends JPanel {
     order.setToolTipText("Walk the findings in the other order (O)");
     order.addActionListener(event -> walk.turnOrder());
     workspace.findingOrder().follow(now -> order.setText(now.words()));
-    count.setForeground(Look.muted());
     count.getAccessibleContext().setAccessibleName("Findings left");
   }
 
