@@ -37,22 +37,22 @@ public final class CatchSeries {
       return this == GAP_CATCH || this == LATE_CATCH || this == ESTIMATE;
     }
 
-    private boolean byLevel() {
+    boolean byLevel() {
       return this == WET_STEP || this == GAP_CATCH || this == GAP_STILL || this == LATE_CATCH;
     }
   }
 
-  private static final double HOUR_MS = 3_600_000;
+  static final double HOUR_MS = 3_600_000;
 
   private final long[] edgeMs;
   private final Kind[] kind;
   private final double[] catchMm;
-  private final double[] startMm2;
-  private final double[] endMm2;
-  private final double[] gain;
-  private final double[] doubtMmPerH;
-  private final double dryDriftMm2PerH;
-  private final double commonShare;
+  final double[] startMm2;
+  final double[] endMm2;
+  final double[] gain;
+  final double[] doubtMmPerH;
+  final double dryDriftMm2PerH;
+  final double commonShare;
 
   /** By length [ms]; a season with months unknown asks for the same few lengths every hour. */
   private final Map<Long, Double> meanSquareMm2 = new ConcurrentHashMap<>();
@@ -156,88 +156,49 @@ public final class CatchSeries {
 
   /** What {@link #varianceMm2} is made of. */
   public CatchVariance variance(long fromMs, long toMs) {
-    Levels levels = new Levels();
-    double other = 0;
-    double wetHours = 0;
-    double dryHours = 0;
-    double doubtMm = 0;
+    CatchSum sum = new CatchSum(this, fromMs);
     for (int piece = pieceAt(fromMs); piece < size() && fromMs(piece) < toMs; piece++) {
-      double hours = overlapMs(piece, fromMs, toMs) / HOUR_MS;
-      if (kind[piece].byLevel()) {
-        levels.caught(piece);
-        wetHours += hours;
-        doubtMm += doubtMmPerH[piece] * hours;
-      } else if (kind[piece] == Kind.DRY_STEP) {
-        levels.stayed(piece);
-        dryHours += hours;
-      } else {
-        levels.cut();
-        other += otherVariance(piece, fromMs, toMs);
-      }
+      sum.add(piece, toMs);
     }
-    double wanderingHours = wetHours > 0 ? wetHours : dryHours;
-    double common = commonShare * byLevelMm(fromMs, toMs);
-    return new CatchVariance(
-        Math.max(0, levels.varianceMm2 + other),
-        dryDriftMm2PerH * wanderingHours,
-        common * common + doubtMm * doubtMm);
+    return sum.variance();
   }
 
-  private double otherVariance(int piece, long fromMs, long toMs) {
+  /**
+   * The {@link #varianceMm2} from one instant to each of many, to the last bit, in a single sweep
+   * over the pieces.
+   *
+   * @param fromMs the instant [ms since epoch]
+   * @param toMs the others, ascending [ms since epoch]
+   * @return variances [mm²], one an instant
+   */
+  public double[] variancesMm2(long fromMs, long[] toMs) {
+    double[] variances = new double[toMs.length];
+    CatchSum before = new CatchSum(this, fromMs);
+    int piece = pieceAt(fromMs);
+    for (int i = 0; i < toMs.length; i++) {
+      if (i > 0 && toMs[i] < toMs[i - 1]) {
+        throw new IllegalArgumentException(toMs[i] + " is before " + toMs[i - 1]);
+      }
+      for (; piece + 1 < size() && fromMs(piece + 1) < toMs[i]; piece++) {
+        before.add(piece, toMs(piece));
+      }
+      CatchSum upTo = new CatchSum(before);
+      if (fromMs(piece) < toMs[i]) {
+        upTo.add(piece, toMs[i]);
+      }
+      variances[i] = upTo.variance().totalMm2();
+    }
+    return variances;
+  }
+
+  /** Variance of a piece that isn't known by levels, between two instants [mm²]. */
+  double otherVariance(int piece, long fromMs, long toMs) {
     if (kind[piece] == Kind.ESTIMATE) {
       return estimateVariance(piece, fromMs, toMs);
     }
     return kind[piece] == Kind.UNKNOWN
         ? meanSquareMm2.computeIfAbsent(overlapMs(piece, fromMs, toMs), this::meanSquareMm2)
         : 0;
-  }
-
-  /**
-   * Variance of the levels after wet pieces less those before them, piece by piece: a dry level
-   * between two wet stretches is the end of one and the start of the other, and its error cancels
-   * as far as it is still the same level.
-   */
-  private final class Levels {
-    private double varianceMm2;
-
-    /** Covariance of what was caught so far with the level reached [mm²]. */
-    private double sharedMm2;
-
-    void caught(int piece) {
-      double both = correlation(piece) * Math.sqrt(startMm2[piece] * endMm2[piece]);
-      double shared = sharedMm2;
-      stayed(piece);
-      varianceMm2 += startMm2[piece] + endMm2[piece] - 2 * both + 2 * (sharedMm2 - shared);
-      sharedMm2 += endMm2[piece] - both;
-    }
-
-    void stayed(int piece) {
-      sharedMm2 *=
-          startMm2[piece] > 0 ? correlation(piece) * Math.sqrt(endMm2[piece] / startMm2[piece]) : 0;
-    }
-
-    void cut() {
-      sharedMm2 = 0;
-    }
-
-    /** Of the errors of the levels at the ends of a piece. */
-    private double correlation(int piece) {
-      return startMm2[piece] > 0
-          ? Math.min(1, gain[piece] * Math.sqrt(endMm2[piece] / startMm2[piece]))
-          : 0;
-    }
-  }
-
-  /** Catch by the level between two instants [mm]. */
-  private double byLevelMm(long fromMs, long toMs) {
-    double sum = 0;
-    for (int piece = pieceAt(fromMs); piece < size() && fromMs(piece) < toMs; piece++) {
-      if (kind[piece].byLevel()) {
-        double share = overlapMs(piece, fromMs, toMs) / (double) (toMs(piece) - fromMs(piece));
-        sum += share * catchMm[piece];
-      }
-    }
-    return sum;
   }
 
   /**
@@ -271,11 +232,16 @@ public final class CatchSeries {
    * twice as much: a rectangular distribution (JCGM 100:2008, 4.3.7).
    */
   private double estimateVariance(int piece, long fromMs, long toMs) {
-    double share = overlapMs(piece, fromMs, toMs) / (double) (toMs(piece) - fromMs(piece));
+    double share = share(piece, fromMs, toMs);
     return catchMm[piece] * catchMm[piece] / 3 * share * share;
   }
 
-  private long overlapMs(int piece, long fromMs, long toMs) {
+  /** How much of a piece lies between two instants. */
+  double share(int piece, long fromMs, long toMs) {
+    return overlapMs(piece, fromMs, toMs) / (double) (toMs(piece) - fromMs(piece));
+  }
+
+  long overlapMs(int piece, long fromMs, long toMs) {
     return Math.max(0, Math.min(toMs, toMs(piece)) - Math.max(fromMs, fromMs(piece)));
   }
 

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
 import javax.swing.plaf.basic.BasicSplitPaneUI;
 import org.rimebook.desk.model.Watched;
 
@@ -36,7 +37,7 @@ final class Dividers {
     Divider divider = new Divider(name, pane, first);
     dividers.add(divider);
     pane.addComponentListener(divider);
-    pane.addPropertyChangeListener("UI", change -> divider.listen());
+    pane.addPropertyChangeListener("UI", change -> divider.dressed());
     divider.listen();
     return this;
   }
@@ -69,6 +70,12 @@ final class Dividers {
                   remember();
                 }
               });
+    }
+
+    /** What both parts need is known once they have been dressed as well. */
+    void dressed() {
+      listen();
+      SwingUtilities.invokeLater(this::place);
     }
 
     @Override

@@ -1,10 +1,10 @@
 package org.rimebook.desk;
 
-import java.awt.Font;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.SeasonHeadline;
 import org.rimebook.desk.model.Workspace;
@@ -14,11 +14,11 @@ import org.rimebook.desk.model.Workspace;
  */
 final class Header extends JPanel {
 
-  private final JLabel name = new JLabel(" ");
+  private final JLabel name = Words.label(" ", () -> Look.bold(1.25), Look::ink);
   private final JLabel answer = new JLabel(" ");
-  private final JLabel left = new JLabel(" ");
-  private final JLabel notes = new JLabel(" ");
-  private final JLabel state = new JLabel(" ");
+  private final JLabel left = quiet();
+  private final JLabel notes = quiet();
+  private final JLabel state = quiet();
   private final JPanel season;
   private final JPanel rest;
 
@@ -38,7 +38,10 @@ final class Header extends JPanel {
     name.getAccessibleContext().setAccessibleName("Station");
     answer.getAccessibleContext().setAccessibleName("Season's catch");
     state.getAccessibleContext().setAccessibleName("Sign-off");
-    dress();
+  }
+
+  private static JLabel quiet() {
+    return Words.label(" ", () -> Look.text(1), Look::muted);
   }
 
   private static JPanel row(JLabel... labels) {
@@ -70,21 +73,5 @@ final class Header extends JPanel {
     SeasonHeadline headline = SeasonHeadline.of(workspace);
     answer.setText(headline.total());
     state.setText(headline.signOff());
-  }
-
-  @Override
-  public void updateUI() {
-    super.updateUI();
-    if (name != null) {
-      dress();
-    }
-  }
-
-  private void dress() {
-    Font title = Look.bold(1.25);
-    name.setFont(title);
-    state.setForeground(Look.muted());
-    notes.setForeground(Look.muted());
-    left.setForeground(Look.muted());
   }
 }

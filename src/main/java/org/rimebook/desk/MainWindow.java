@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.JFrame;
@@ -156,14 +157,25 @@ final class MainWindow {
   /** Makes what the first picture of the season can do without. */
   private void complete() {
     book.add(pane.complete(keeper, tasks));
+    // An event of its own, so that neither holds the window up for long.
+    SwingUtilities.invokeLater(this::completeRest);
+  }
+
+  private void completeRest() {
     book.add(new SeasonDialogs(workspace, keeper, tasks, () -> frame).actions());
     book.add(pages.complete(bench(), tasks, this::say));
     book.add(new PaperDialogs(workspace, tasks, () -> frame).actions());
     book.fill(frame.getJMenuBar());
     book.bind(frame.getRootPane());
     frame.validate();
-    frame.setIconImages(Icons.window());
+    dressFrame();
     complete = true;
+  }
+
+  /** The icon takes a tenth of a second to draw, in which the window has better to do. */
+  private void dressFrame() {
+    CompletableFuture.supplyAsync(Icons::window)
+        .thenAccept(icons -> SwingUtilities.invokeLater(() -> frame.setIconImages(icons)));
   }
 
   private BenchModel bench() {

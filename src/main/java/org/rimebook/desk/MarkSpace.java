@@ -8,6 +8,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Workspace;
 
@@ -21,14 +22,13 @@ final class MarkSpace extends JPanel {
   private static final String REVIEWING =
       "A accepts, M changes, X dismisses; N goes on, P back; Esc leaves the finding";
 
-  private final JLabel hint = new JLabel(IDLE);
+  private final JLabel hint = Words.label(IDLE, () -> Look.text(1), Look::muted);
 
   private final JComponent bar;
 
   MarkSpace(JComponent bar, Workspace workspace) {
     super(new MigLayout("insets 4 0 4 0, hidemode 3, gap 0, fillx", "[grow, fill]"));
     hint.setBorder(BorderFactory.createEmptyBorder(8, 8, 8, 8));
-    hint.setForeground(Look.muted());
     add(hint, "wrap");
     add(bar);
     this.bar = bar;
@@ -60,13 +60,5 @@ final class MarkSpace extends JPanel {
   public Dimension getPreferredSize() {
     Dimension wanted = super.getPreferredSize();
     return new Dimension(wanted.width, Math.max(Look.px(HEIGHT), wanted.height));
-  }
-
-  @Override
-  public void updateUI() {
-    super.updateUI();
-    if (hint != null) {
-      hint.setForeground(Look.muted());
-    }
   }
 }

@@ -1,5 +1,7 @@
 package org.rimebook.desk;
 
+import java.awt.Color;
+import java.awt.Font;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +12,7 @@ import javax.swing.JProgressBar;
 import javax.swing.JTextArea;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.Notice;
 import org.rimebook.desk.model.Workspace;
@@ -24,19 +27,16 @@ final class StatusLine extends JPanel {
   private static final int LONG_MS = 400;
 
   private final Map<Lane, Running> running = new EnumMap<>(Lane.class);
-  private final JTextArea words = new JTextArea();
+  private final JTextArea words = Words.text("", this::type, this::colour);
   private final JButton gone = new JButton("Dismiss");
   private final JLabel work = new JLabel();
   private final JProgressBar bar = new JProgressBar(0, 1000);
   private final JButton cancel = new JButton("Cancel");
+  private boolean fault;
   private final Timer later = new Timer(LONG_MS, event -> refresh());
 
   StatusLine(Workspace workspace, Tasks tasks) {
     super(new MigLayout("insets 4 16 4 16, hidemode 3", "[grow, fill][][]8[120!]8[]"));
-    words.setEditable(false);
-    words.setLineWrap(true);
-    words.setWrapStyleWord(true);
-    words.setOpaque(false);
     words.setFocusable(true);
     words.getAccessibleContext().setAccessibleName("Notice");
     bar.getAccessibleContext().setAccessibleName("Progress");
@@ -55,12 +55,21 @@ final class StatusLine extends JPanel {
 
   private void tell(Notice notice) {
     words.setText(notice.words());
-    words.setForeground(notice.weight() == Notice.Weight.FAULT ? Look.accent() : Look.ink());
-    words.setFont(notice.weight() == Notice.Weight.FAULT ? Look.bold(1) : Look.text(1));
+    fault = notice.weight() == Notice.Weight.FAULT;
+    words.setFont(type());
+    words.setForeground(colour());
     boolean any = !notice.words().isEmpty();
     words.setVisible(any);
     gone.setVisible(any);
     visible();
+  }
+
+  private Font type() {
+    return fault ? Look.bold(1) : Look.text(1);
+  }
+
+  private Color colour() {
+    return fault ? Look.accent() : Look.ink();
   }
 
   private void hear(Running heard) {

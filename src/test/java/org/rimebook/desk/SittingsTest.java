@@ -33,6 +33,9 @@ class SittingsTest {
   class Paper extends PaperWindowTest {}
 
   @Nested
+  class Scale extends ScaleWindowTest {}
+
+  @Nested
   class Screens extends ScreensTest {}
 
   @Nested

@@ -123,14 +123,19 @@ public final class BenchPage extends JPanel {
   }
 
   private JPanel side() {
-    JPanel side = new JPanel(new BorderLayout());
+    JPanel side =
+        new JPanel(new BorderLayout()) {
+          @Override
+          public Dimension getMinimumSize() {
+            return new Dimension(Look.px(240), Look.px(120));
+          }
+        };
     JPanel top = new JPanel(new MigLayout("insets 12 16 4 16, fillx", "[grow, fill]"));
     about.getAccessibleContext().setAccessibleName("About the task");
     top.add(about, "wmin 0");
     side.add(top, BorderLayout.NORTH);
     side.add(deck);
     side.add(foot, BorderLayout.SOUTH);
-    side.setMinimumSize(new Dimension(Look.px(240), Look.px(120)));
     return side;
   }
 

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
-import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -59,24 +58,27 @@ final class LoadsTable extends JTable {
     DefaultTableCellRenderer numbers = new DefaultTableCellRenderer();
     numbers.setHorizontalAlignment(SwingConstants.RIGHT);
     for (int column = 0; column < getColumnCount(); column++) {
-      getColumnModel().getColumn(column).setHeaderRenderer(right(head));
+      getColumnModel().getColumn(column).setHeaderRenderer(new LoadsHead(head));
       getColumnModel().getColumn(column).setCellRenderer(numbers);
       getColumnModel().getColumn(column).setCellEditor(new Selecting(this::pasteInto));
     }
+    measure();
+  }
+
+  /** Gives columns the width they need at the scale in force. */
+  private void measure() {
     getColumnModel().getColumn(0).setMaxWidth(Look.px(36));
+    getColumnModel().getColumn(0).setPreferredWidth(Look.px(36));
     getColumnModel().getColumn(1).setPreferredWidth(Look.px(70));
     getColumnModel().getColumn(2).setPreferredWidth(Look.px(92));
   }
 
-  private static TableCellRenderer right(TableCellRenderer head) {
-    return (table, value, selected, focused, row, column) -> {
-      Component cell =
-          head.getTableCellRendererComponent(table, value, selected, focused, row, column);
-      if (cell instanceof JLabel label) {
-        label.setHorizontalAlignment(SwingConstants.RIGHT);
-      }
-      return cell;
-    };
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (form != null) {
+      measure();
+    }
   }
 
   /** The numbers of the rows are passed over, forwards and backwards. */
@@ -164,15 +166,9 @@ final class LoadsTable extends JTable {
     static String head(CalibrationForm form, int column) {
       return switch (column) {
         case 0 -> "";
-        case 1 ->
-            form.source() == Source.WATER ? twoLines("Water", "(L)") : twoLines("Mass", "(kg)");
-        default -> twoLines("Frequency", "(Hz)");
+        case 1 -> form.source() == Source.WATER ? "Water (L)" : "Mass (kg)";
+        default -> "Frequency (Hz)";
       };
-    }
-
-    /** A name above its unit, so that neither is cut off where there is little room. */
-    private static String twoLines(String name, String unit) {
-      return "<html><div align='right'>" + name + "<br>" + unit + "</div></html>";
     }
 
     /** Rows that stay are painted anew; a cell being typed into isn't disturbed. */

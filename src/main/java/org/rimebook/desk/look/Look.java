@@ -81,13 +81,20 @@ public final class Look {
 
   /** Text at a share of the normal size. */
   public static Font text(double share) {
-    Font font = UIManager.getFont("defaultFont");
-    return font.deriveFont((float) (font.getSize2D() * share));
+    return sized("defaultFont", share);
   }
 
-  /** Bold text at a share of the normal size. */
+  /**
+   * Bold text at a share of the normal size, from the bold face; deriving it from the other doesn't
+   * find that one in every locale.
+   */
   public static Font bold(double share) {
-    return text(share).deriveFont(Font.BOLD);
+    return sized("Rimebook.boldFont", share);
+  }
+
+  private static Font sized(String key, double share) {
+    Font font = UIManager.getFont(key);
+    return font.deriveFont((float) (font.getSize2D() * share));
   }
 
   /** Pixels of a length given at 100 %. */

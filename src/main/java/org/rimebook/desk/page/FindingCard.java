@@ -42,7 +42,8 @@ final class FindingCard extends JPanel {
   private final Words note = new Words(1, false, true);
   private final Words effect = new Words(1, false, false);
   private final Words method = new Words(0.92, false, true);
-  private final JLabel count = new JLabel();
+  private final JLabel count =
+      org.rimebook.desk.form.Words.label("", () -> Look.text(1), Look::muted);
   private final Words strength = new Words(1, false, true);
   private final StrengthMarks marks = new StrengthMarks();
   private final JButton order = new JButton();
@@ -126,7 +127,6 @@ final class FindingCard extends JPanel {
     Optional<Finding> reviewed = left.reviewed();
     setVisible(workspace.opened().get().isPresent());
     count.setText(reviewed.isPresent() ? "Finding " + left.position() : left.count());
-    count.setForeground(Look.muted());
     order.setVisible(left.open().size() > 1);
     for (Component part : content.getComponents()) {
       part.setVisible(reviewed.isPresent());

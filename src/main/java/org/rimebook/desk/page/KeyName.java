@@ -1,7 +1,6 @@
 package org.rimebook.desk.page;
 
 import java.awt.Component;
-import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -45,7 +44,7 @@ final class KeyName implements Icon {
   }
 
   private FontMetrics metrics() {
-    return button.getFontMetrics(button.getFont().deriveFont(Font.BOLD));
+    return button.getFontMetrics(Look.bold(1));
   }
 
   @Override

@@ -23,9 +23,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.form.SeenWhenFocused;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.look.WrapRow;
@@ -47,9 +47,9 @@ public final class MarkBar extends JPanel {
   private static final String INTERVALS = "intervals";
 
   private final transient Marking marking;
-  private final JLabel span = new Title();
+  private final JLabel span = Words.label("", () -> Look.bold(1), Look::ink);
   private final JPanel row = new JPanel(new WrapRow());
-  private final JTextArea words = new JTextArea();
+  private final JTextArea words = Words.text("", () -> Look.text(1), Look::muted);
   private final JPanel content =
       new Sheet(new MigLayout("insets 0, fillx, hidemode 3, gap 0", "[grow, fill]"));
   private transient Optional<MarkFields> fields = Optional.empty();
@@ -64,13 +64,6 @@ public final class MarkBar extends JPanel {
     this.marking = marking;
     setName("mark bar");
     getAccessibleContext().setAccessibleName("Mark");
-    words.setEditable(false);
-    words.setFocusable(false);
-    words.setOpaque(false);
-    words.setLineWrap(true);
-    words.setWrapStyleWord(true);
-    words.setBorder(BorderFactory.createEmptyBorder());
-    ((DefaultCaret) words.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     row.setOpaque(false);
     content.add(row, "wmin 0, wrap");
     content.add(words, "wmin 0, gapleft 8, gapright 8, gapbottom 4");
@@ -118,7 +111,7 @@ public final class MarkBar extends JPanel {
     setVisible(something && marking.times().isPresent());
     if (!isVisible()) {
       shown = NOTHING;
-      row.removeAll();
+      clear();
       return;
     }
     Object wanted =
@@ -138,10 +131,9 @@ public final class MarkBar extends JPanel {
   }
 
   private void rebuild(Optional<Marking.Task> task, Optional<Entry> chosen) {
-    row.removeAll();
+    clear();
     wires.clear();
     fields = Optional.empty();
-    row.add(span);
     if (task.isPresent()) {
       form(task.get());
     } else if (chosen.isPresent()) {
@@ -156,6 +148,12 @@ public final class MarkBar extends JPanel {
     row.revalidate();
     row.repaint();
     fields.map(MarkFields::first).ifPresent(JComponent::requestFocusInWindow);
+  }
+
+  /** The title stays, as only what is in the window follows its size and theme. */
+  private void clear() {
+    row.removeAll();
+    row.add(span);
   }
 
   private Runnable start(MarkKind kind) {
@@ -246,7 +244,6 @@ public final class MarkBar extends JPanel {
       marking.chosen().map(MarkBar::said).filter(s -> !s.isEmpty()).ifPresent(lines::add);
     }
     String text = String.join("\n", lines);
-    words.setForeground(Look.muted());
     words.setVisible(!text.isEmpty());
     if (!words.getText().equals(text)) {
       words.setText(text);
@@ -305,16 +302,5 @@ public final class MarkBar extends JPanel {
     return spans.size() == 1
         ? times.span(spans.get(0)) + length
         : spans.size() + " intervals from " + times.dayAndTime(spans.get(0).fromMs()) + length;
-  }
-
-  /** What is selected, in bold type of the scale in force. */
-  private static final class Title extends JLabel {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public void updateUI() {
-      super.updateUI();
-      setFont(Look.bold(1));
-    }
   }
 }

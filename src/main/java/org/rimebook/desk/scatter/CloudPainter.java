@@ -55,16 +55,18 @@ final class CloudPainter {
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     BitSet taken = taken(cloud);
     int[] shade = shades(cloud);
+    Stamps stamps = new Stamps(graphics);
     // A colour is costly to set, so all cells of a shade are drawn together.
     for (int each = 0; each < SHADES; each++) {
       double full = each / (SHADES - 1.0);
-      graphics.setColor(Look.faint(colour, strength * (FAINTEST + (1 - FAINTEST) * full)));
+      stamps.colour(Look.faint(colour, strength * (FAINTEST + (1 - FAINTEST) * full)));
       for (int i = 0; i < cloud.size(); i++) {
         if (shade[i] == each) {
-          reading(cloud, i, taken);
+          stamps.set(reading(cloud, i, taken), xOf(cloud, i), yOf(cloud, i));
         }
       }
     }
+    stamps.dispose();
     Backing.smooth(graphics);
   }
 
@@ -78,13 +80,11 @@ final class CloudPainter {
     return shades;
   }
 
-  private void reading(Cloud cloud, int index, BitSet taken) {
+  private Stamps.Mark reading(Cloud cloud, int index, BitSet taken) {
     if (cloud.outside(index)) {
-      arrowhead(cloud, index);
-    } else {
-      int edge = alone(cloud, index, taken) ? 2 * cell() : cell();
-      square(xOf(cloud, index), yOf(cloud, index), edge);
+      return arrowhead(cloud, index);
     }
+    return new Square(alone(cloud, index, taken) ? 2 * cell() : cell());
   }
 
   /** Draws readings that are left out. */
@@ -93,12 +93,15 @@ final class CloudPainter {
     graphics.setStroke(new BasicStroke(Look.px(1)));
     int arm = Look.px(2);
     for (int i = 0; i < cloud.size(); i++) {
-      if (cloud.outside(i)) {
-        arrowhead(cloud, i);
-        continue;
-      }
       int x = xOf(cloud, i);
       int y = yOf(cloud, i);
+      if (cloud.outside(i)) {
+        Graphics2D there = (Graphics2D) graphics.create();
+        there.translate(x, y);
+        arrowhead(cloud, i).draw(there);
+        there.dispose();
+        continue;
+      }
       graphics.drawLine(x - arm, y - arm, x + arm, y + arm);
       graphics.drawLine(x - arm, y + arm, x + arm, y - arm);
     }
@@ -106,19 +109,14 @@ final class CloudPainter {
 
   /** Draws readings that are selected. */
   void selected(Cloud cloud) {
-    graphics.setColor(Look.accent());
     graphics.setStroke(new BasicStroke(Look.px(1)));
-    int arm = Look.px(3);
+    Stamps stamps = new Stamps(graphics);
+    stamps.colour(Look.accent());
+    Lozenge lozenge = new Lozenge(Look.px(3));
     for (int i = 0; i < cloud.size(); i++) {
-      int x = xOf(cloud, i);
-      int y = yOf(cloud, i);
-      graphics.drawPolygon(
-          new int[] {x - arm, x, x + arm, x}, new int[] {y, y - arm, y, y + arm}, 4);
+      stamps.set(lozenge, xOf(cloud, i), yOf(cloud, i));
     }
-  }
-
-  private void square(int x, int y, int edge) {
-    graphics.fillRect(x - edge / 2, y - edge / 2, edge, edge);
+    stamps.dispose();
   }
 
   private static BitSet taken(Cloud cloud) {
@@ -145,20 +143,54 @@ final class CloudPainter {
   }
 
   /** Points the way the readings lie. */
-  private void arrowhead(Cloud cloud, int index) {
+  private Arrowhead arrowhead(Cloud cloud, int index) {
     int column = cloud.column(index);
     int line = cloud.line(index);
     int across = column == 0 ? -1 : column == grid.columns() - 1 ? 1 : 0;
     int up = line == 0 ? 1 : line == grid.rows() - 1 ? -1 : 0;
-    int x = xOf(cloud, index);
-    int y = yOf(cloud, index);
-    int size = Look.px(4);
-    if (across != 0) {
-      int back = x - across * size;
-      graphics.fillPolygon(new int[] {x, back, back}, new int[] {y, y - size, y + size}, 3);
-    } else {
-      int back = y - up * size;
-      graphics.fillPolygon(new int[] {x, x - size, x + size}, new int[] {y, back, back}, 3);
+    return new Arrowhead(across, across == 0 ? up : 0, Look.px(4));
+  }
+
+  private record Square(int edge) implements Stamps.Mark {
+    @Override
+    public void draw(Graphics2D graphics) {
+      graphics.fillRect(-(edge / 2), -(edge / 2), edge, edge);
+    }
+
+    @Override
+    public int reach() {
+      return edge;
+    }
+  }
+
+  private record Lozenge(int arm) implements Stamps.Mark {
+    @Override
+    public void draw(Graphics2D graphics) {
+      graphics.drawPolygon(new int[] {-arm, 0, arm, 0}, new int[] {0, -arm, 0, arm}, 4);
+    }
+
+    @Override
+    public int reach() {
+      return 2 * arm;
+    }
+  }
+
+  /** With its tip at the origin; up is against the way y goes on screen. */
+  private record Arrowhead(int across, int up, int size) implements Stamps.Mark {
+    @Override
+    public void draw(Graphics2D graphics) {
+      if (across != 0) {
+        int back = -across * size;
+        graphics.fillPolygon(new int[] {0, back, back}, new int[] {0, -size, size}, 3);
+      } else {
+        int back = -up * size;
+        graphics.fillPolygon(new int[] {0, -size, size}, new int[] {0, back, back}, 3);
+      }
+    }
+
+    @Override
+    public int reach() {
+      return size;
     }
   }
 }

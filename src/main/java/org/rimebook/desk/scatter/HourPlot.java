@@ -28,7 +28,7 @@ final class HourPlot extends JComponent {
   private static final int ROOM_FOR_NAMES = 60;
 
   private final AxisFrame frame = new AxisFrame(ROOM_FOR_NAMES);
-  private final Backing backing = new Backing();
+  private final Backing backing = Backing.clear();
   private final EmptyWords empty = new EmptyWords();
   private Optional<AgainstPicture> picture = Optional.empty();
   private Set<String> chosen = Set.of();
@@ -78,8 +78,10 @@ final class HourPlot extends JComponent {
 
   /** Lets wires stand out; all when none is named. */
   void choose(Set<String> wires) {
-    chosen = Set.copyOf(wires);
-    renew();
+    if (!chosen.equals(wires)) {
+      chosen = Set.copyOf(wires);
+      renew();
+    }
   }
 
   private void renew() {

@@ -25,7 +25,8 @@ final class ScatterPlot extends JComponent {
   private static final int NO_ROW = -1;
 
   private final AxisFrame frame = new AxisFrame(RIGHT);
-  private final Backing backing = new Backing();
+  private final Backing readings = Backing.clear();
+  private final Backing withSelected = Backing.opaque();
   private final EmptyWords empty = new EmptyWords();
   private Optional<ScatterScene> scene = Optional.empty();
   private Set<String> chosen = Set.of();
@@ -46,6 +47,7 @@ final class ScatterPlot extends JComponent {
     boolean same = scene.filter(s -> s.scatter().sameButSelection(shown.scatter())).isPresent();
     scene = Optional.of(shown);
     if (same) {
+      withSelected.drop();
       repaint();
       return;
     }
@@ -65,12 +67,15 @@ final class ScatterPlot extends JComponent {
 
   /** Lets wires stand out; all when none is named. */
   void choose(Set<String> wires) {
-    chosen = Set.copyOf(wires);
-    renew();
+    if (!chosen.equals(wires)) {
+      chosen = Set.copyOf(wires);
+      renew();
+    }
   }
 
   private void renew() {
-    backing.drop();
+    readings.drop();
+    withSelected.drop();
     repaint();
   }
 
@@ -155,17 +160,28 @@ final class ScatterPlot extends JComponent {
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
     Backing.smooth(g);
-    g.setColor(Look.paper());
-    g.fillRect(0, 0, getWidth(), getHeight());
+    // At a scale that isn't whole, what is kept may end within a pixel of the edge.
+    paper(g);
     if (scene.isEmpty()) {
       empty.paint(g, getSize());
     } else {
-      backing.paint(g, getSize(), this::paintScene);
-      scene.get().paintSelected(g, area());
+      withSelected.paint(g, getSize(), this::paintSelected);
       paintMarked(g, scene.get());
     }
     paintDrawn(g);
     g.dispose();
+  }
+
+  private void paper(Graphics2D g) {
+    g.setColor(Look.paper());
+    g.fillRect(0, 0, getWidth(), getHeight());
+  }
+
+  /** What is selected changes more often than the readings, and what is pointed at yet more. */
+  private void paintSelected(Graphics2D g) {
+    paper(g);
+    readings.paint(g, getSize(), this::paintScene);
+    scene.orElseThrow().paintSelected(g, area());
   }
 
   private void paintScene(Graphics2D g) {
@@ -214,8 +230,9 @@ final class ScatterPlot extends JComponent {
 
   @Override
   public void updateUI() {
-    if (backing != null) {
-      backing.drop();
+    if (withSelected != null) {
+      readings.drop();
+      withSelected.drop();
     }
     super.updateUI();
   }

@@ -36,7 +36,10 @@ public final class CatchCurve implements Series {
     bandMm = new double[BAND_POINTS + 1];
     for (int i = 0; i <= BAND_POINTS; i++) {
       bandMs[i] = fromMs + lengthMs * i / BAND_POINTS;
-      bandMm[i] = i == 0 ? 0 : Math.sqrt(pieces.varianceMm2(fromMs, bandMs[i]));
+    }
+    double[] variances = pieces.variancesMm2(fromMs, bandMs);
+    for (int i = 1; i <= BAND_POINTS; i++) {
+      bandMm[i] = Math.sqrt(variances[i]);
     }
   }
 

@@ -21,7 +21,7 @@ abstract class InPlace extends JPanel {
    * @param columns columns of its layout
    */
   InPlace(StripStack stack, String columns) {
-    super(new MigLayout("insets " + Look.px(8) + ", gapy " + Look.px(4), columns));
+    super(new MigLayout("", columns));
     this.stack = stack;
     setVisible(false);
     addMouseListener(new MouseAdapter() {});
@@ -41,6 +41,7 @@ abstract class InPlace extends JPanel {
   @Override
   public void updateUI() {
     super.updateUI();
+    ((MigLayout) getLayout()).setLayoutConstraints("insets " + Look.px(8) + ", gapy " + Look.px(4));
     setBackground(Look.paper());
     setBorder(BorderFactory.createLineBorder(Look.hairline(), Look.px(1)));
   }

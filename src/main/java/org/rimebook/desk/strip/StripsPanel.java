@@ -10,8 +10,8 @@ import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.KeyStroke;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.StripSetting;
 import org.rimebook.desk.model.StripSetting.Kind;
@@ -50,10 +50,8 @@ final class StripsPanel extends InPlace {
     for (int i = 0; i < settings.size(); i++) {
       row(settings.get(i), i > 0, i + 1 < settings.size());
     }
-    JLabel keys = new JLabel("Alt+Up and Alt+Down move the strip in focus.");
-    keys.setForeground(Look.muted());
-    keys.setFont(Look.text(0.92));
-    add(keys, "span");
+    String keys = "Alt+Up and Alt+Down move the strip in focus.";
+    add(Words.label(keys, () -> Look.text(0.92), Look::muted), "span");
     stack().revalidate();
     stack().repaint();
     focus(focused);

@@ -26,6 +26,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import net.miginfocom.swing.MigLayout;
 import org.rimebook.desk.act.DeskAction;
 import org.rimebook.desk.act.Group;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.model.CompareModel;
 import org.rimebook.desk.model.Drawer;
@@ -48,7 +49,7 @@ public final class ComparePanel extends JPanel {
 
   private final Workspace workspace;
   private final CompareModel model;
-  private final JLabel summary = new JLabel();
+  private final JLabel summary = Words.label("", () -> Look.text(1), Look::ink);
   private final JProgressBar bar = new JProgressBar(0, PARTS);
   private final JButton cancel = new JButton("Cancel");
   private final JButton close = new JButton("Put away");
@@ -205,7 +206,6 @@ public final class ComparePanel extends JPanel {
     takeOver.setVisible(there);
     summary.setText(comparison.map(ComparePanel::words).orElse(""));
     summary.setToolTipText(comparison.map(c -> c.file().toString()).orElse(null));
-    summary.setForeground(Look.ink());
     entries.show(comparison.map(CompareModel.Comparison::entries).orElse(List.of()));
     days.show(comparison.map(CompareModel.Comparison::days).orElse(List.of()));
     judge();

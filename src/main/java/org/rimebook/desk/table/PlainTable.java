@@ -27,6 +27,7 @@ import org.rimebook.desk.look.Look;
 final class PlainTable<T> extends JTable {
 
   private final Rows<T> rows;
+  private final List<Part<T>> parts;
   private final String hint;
 
   /**
@@ -49,6 +50,7 @@ final class PlainTable<T> extends JTable {
     @SuppressWarnings("unchecked")
     Rows<T> own = (Rows<T>) getModel();
     this.rows = own;
+    this.parts = parts;
     this.hint = hint;
     setFillsViewportHeight(true);
     setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
@@ -56,12 +58,10 @@ final class PlainTable<T> extends JTable {
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     TableCellRenderer heading = getTableHeader().getDefaultRenderer();
     for (int i = 0; i < parts.size(); i++) {
-      int width = Look.px(parts.get(i).width());
-      getColumnModel().getColumn(i).setPreferredWidth(width);
-      getColumnModel().getColumn(i).setMinWidth(parts.get(i).figures() ? width : width / 2);
       getColumnModel().getColumn(i).setCellRenderer(new Cell(parts.get(i).figures()));
       getColumnModel().getColumn(i).setHeaderRenderer(new Heading(heading, parts.get(i).figures()));
     }
+    measure();
     getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "visit");
     getActionMap()
         .put(
@@ -83,6 +83,15 @@ final class PlainTable<T> extends JTable {
         });
   }
 
+  /** Gives columns the width they need at the scale in force. */
+  private void measure() {
+    for (int i = 0; i < parts.size(); i++) {
+      int width = Look.px(parts.get(i).width());
+      getColumnModel().getColumn(i).setMinWidth(parts.get(i).figures() ? width : width / 2);
+      getColumnModel().getColumn(i).setPreferredWidth(width);
+    }
+  }
+
   /** As wide as what it scrolls in, unless figures would be cut. */
   @Override
   public boolean getScrollableTracksViewportWidth() {
@@ -93,6 +102,9 @@ final class PlainTable<T> extends JTable {
   public void updateUI() {
     super.updateUI();
     setBackground(Look.paper());
+    if (parts != null) {
+      measure();
+    }
   }
 
   /** Shows these rows; the same one stays chosen where it is still there. */

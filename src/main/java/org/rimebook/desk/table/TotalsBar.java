@@ -14,6 +14,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.WrapRow;
 import org.rimebook.desk.model.TotalsChoice;
@@ -27,7 +28,7 @@ import org.rimebook.totals.Resolution;
 final class TotalsBar extends JPanel {
 
   private final TotalsList list;
-  private final JLabel standing = new JLabel(" ");
+  private final JLabel standing = Words.label(" ", () -> Look.text(1), Look::accent);
 
   TotalsBar(Workspace workspace, TotalsList list) {
     super(new WrapRow());
@@ -44,7 +45,6 @@ final class TotalsBar extends JPanel {
   private void stand() {
     String words = list.standing();
     standing.setText(words.isEmpty() ? " " : words);
-    standing.setForeground(Look.accent());
   }
 
   private JPanel scales() {

@@ -154,7 +154,11 @@ record WhyLine(ShortTime time, List<String> wires, boolean roomy, To to) {
 
     Sample(int wire) {
       this.wire = wire;
-      setPreferredSize(new Dimension(Look.px(22), Look.px(17)));
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+      return new Dimension(Look.px(22), Look.px(17));
     }
 
     @Override

@@ -8,11 +8,11 @@ import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import org.rimebook.desk.form.Words;
 import org.rimebook.desk.look.Look;
 import org.rimebook.desk.look.Sheet;
 import org.rimebook.desk.model.ShortTime;
@@ -76,8 +76,6 @@ public final class WhyPanel extends JPanel {
     JButton close = new JButton("Close");
     close.setToolTipText("Closes this page (Escape)");
     close.addActionListener(event -> close());
-    JLabel why = new JLabel("Why");
-    why.setForeground(Look.muted());
     model
         .explanation()
         .follow(
@@ -85,7 +83,7 @@ public final class WhyPanel extends JPanel {
               go.setVisible(explanation.isPresent());
               close.setVisible(explanation.isPresent());
             });
-    head.add(why, "wmin 0");
+    head.add(Words.label("Why", () -> Look.text(1), Look::muted), "wmin 0");
     head.add(go);
     head.add(close, "wrap");
     head.add(title, "spanx, growx, gaptop 4, w 0:0:");
@@ -149,9 +147,7 @@ public final class WhyPanel extends JPanel {
 
   private void lay(Section section, WhyLine lines) {
     String label = section.label().equals("u") ? "uncertainty" : section.label();
-    JLabel name = new JLabel(label);
-    name.setForeground(Look.muted());
-    body.add(name, "gaptop 12, wmin 0");
+    body.add(Words.label(label, () -> Look.text(1), Look::muted), "gaptop 12, wmin 0");
     for (Line line : section.lines()) {
       body.add(lines.of(line), "gaptop 4, wmin 0");
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
+import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
@@ -17,8 +18,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rimebook.desk.look.Theme;
 import org.rimebook.desk.model.Computed;
 import org.rimebook.desk.model.Drawer;
@@ -219,6 +223,46 @@ class AgainstPanelTest {
         });
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 1.5, 2})
+  void whatIsKeptIsWhatWouldBeDrawnAnew(double scale) throws Exception {
+    shown(
+        panel -> {
+          ScatterPlot pair = only(panel, ScatterPlot.class, 1);
+          int[] before = pixels(pair, scale);
+          workspace.selection().set(workspace.selection().get().only(Bucket.span(30, 34)));
+          int[] kept = pixels(pair, scale);
+          SwingUtilities.updateComponentTreeUI(panel);
+          int[] anew = pixels(pair, scale);
+          dress(Theme.DARK, panel);
+          int[] dark = pixels(pair, scale);
+          dress(Theme.LIGHT, panel);
+
+          assertThat(kept).isEqualTo(anew).isNotEqualTo(before);
+          assertThat(pixels(pair, scale)).isEqualTo(kept).isNotEqualTo(dark);
+        });
+  }
+
+  private static void dress(Theme theme, AgainstPanel panel) {
+    theme.apply();
+    SwingUtilities.updateComponentTreeUI(panel);
+  }
+
+  @Test
+  void theCurveOfAWireChosenStandsOutAtOnce() throws Exception {
+    shown(
+        panel -> {
+          ScatterPlot curve = only(panel, ScatterPlot.class, 0);
+          int[] before = pixels(curve, 1);
+          workspace.selection().set(workspace.selection().get().toggled("w0"));
+          int[] chosen = pixels(curve, 1);
+          workspace.selection().set(workspace.selection().get().toggled("w0"));
+
+          assertThat(chosen).isNotEqualTo(before);
+          assertThat(pixels(curve, 1)).isEqualTo(before);
+        });
+  }
+
   @Test
   void whereThereIsLittleRoomOneViewIsShown() throws Exception {
     shown(
@@ -233,9 +277,17 @@ class AgainstPanelTest {
   }
 
   private static int[] pixels(AgainstPanel panel) {
-    BufferedImage image =
-        new BufferedImage(panel.getWidth(), panel.getHeight(), BufferedImage.TYPE_INT_RGB);
-    panel.paint(image.getGraphics());
-    return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+    return pixels(panel, 1);
+  }
+
+  private static int[] pixels(JComponent shown, double scale) {
+    int width = (int) Math.ceil(shown.getWidth() * scale);
+    int height = (int) Math.ceil(shown.getHeight() * scale);
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    graphics.scale(scale, scale);
+    shown.paint(graphics);
+    graphics.dispose();
+    return image.getRGB(0, 0, width, height, null, 0, width);
   }
 }
