@@ -50,8 +50,10 @@ final class Rehearsal {
    * How honest the estimator is about this season.
    *
    * @param rehearsed what stated variances are to be multiplied by
-   * @param shareLost size of the error of the whole catch, and of what those of its days come to
-   *     together if they are independent, as a share of it
+   * @param shareLost size of the error of the whole catch, of what those of its days come to
+   *     together if they are independent, and of what the variances of single levels lose by being
+   *     multiplied, as a share of it: days that are told better than stated say nothing of what
+   *     they have in common
    */
   record Verdict(Rehearsed rehearsed, double shareLost) {
 
@@ -85,8 +87,11 @@ final class Rehearsal {
     }
     Rehearsed rehearsed = rehearsed(anew, found, factor(ratios(stated, found, DAY_MS)));
     double staged = Arrays.stream(caughtMm).sum();
-    double lost = Arrays.stream(found.caughtMm()).sum() / staged - 1;
-    return new Verdict(rehearsed, Math.hypot(lost, daily(found.caughtMm()) / staged));
+    double lostMm = Arrays.stream(found.caughtMm()).sum() - staged;
+    double daysMm = daily(found.caughtMm());
+    double keptMm2 = wholeMm2(stated) - wholeMm2(series(anew, found, rehearsed));
+    double lostMm2 = lostMm * lostMm + daysMm * daysMm + Math.max(0, keptMm2);
+    return new Verdict(rehearsed, Math.sqrt(lostMm2) / staged);
   }
 
   /** Days came first: no level amid rain counts in most of them. Now hours, as days leave them. */
@@ -113,6 +118,10 @@ final class Rehearsal {
 
   private static double within(double factor) {
     return Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, factor));
+  }
+
+  private double wholeMm2(CatchSeries series) {
+    return series.varianceMm2(nodes.timeMs()[0], nodes.timeMs()[nodes.size() - 1]);
   }
 
   /** Root of the sum of the squared errors of days [mm]. */

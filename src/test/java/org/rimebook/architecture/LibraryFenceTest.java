@@ -36,7 +36,12 @@ class LibraryFenceTest {
     JSON("com\\.fasterxml\\.jackson\\..*", "station", "export"),
     COMMAND_LINE("picocli\\..*", "command"),
     STATISTICS(
-        "org\\.apache\\.commons\\.math3\\..*", "depth", "accumulation", "upkeep", "practice"),
+        "org\\.apache\\.commons\\.math3\\..*",
+        "depth",
+        "accumulation",
+        "undercatch",
+        "upkeep",
+        "practice"),
     LOGGING("(java\\.util\\.logging|org\\.slf4j)\\..*|java\\.lang\\.System\\$Logger.*"),
     OLD_DATES("java\\.util\\.(Date|.*Calendar|TimeZone)|java\\.sql\\..*", "export", "desk");
 
