@@ -3,6 +3,7 @@ package org.rimebook.desk;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.Image;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
@@ -11,7 +12,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.JFrame;
@@ -174,8 +174,15 @@ final class MainWindow {
 
   /** The icon takes a tenth of a second to draw, in which the window has better to do. */
   private void dressFrame() {
-    CompletableFuture.supplyAsync(Icons::window)
-        .thenAccept(icons -> SwingUtilities.invokeLater(() -> frame.setIconImages(icons)));
+    Thread thread =
+        new Thread(
+            () -> {
+              List<Image> icons = Icons.window();
+              SwingUtilities.invokeLater(() -> frame.setIconImages(icons));
+            },
+            "icon");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private BenchModel bench() {
