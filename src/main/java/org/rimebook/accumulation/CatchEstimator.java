@@ -28,6 +28,7 @@ public final class CatchEstimator {
   /** A silence up to this long beside a visit belongs to it [ms]. */
   private static final long JOINED_MS = 3_600_000;
 
+  private final LevelEvidence evidence;
   private final SeasonRecord record;
   private final double statedPerDegC;
   private final List<Ruling> rulings;
@@ -37,6 +38,7 @@ public final class CatchEstimator {
   private final Progress progress;
 
   private CatchEstimator(LevelEvidence evidence, Progress progress) {
+    this.evidence = evidence;
     this.record = evidence.record();
     this.statedPerDegC = evidence.sheet().statedPerDegC();
     this.rulings = evidence.rulings();
@@ -49,6 +51,7 @@ public final class CatchEstimator {
 
   /** Makes pieces of nodes whose catch is known. */
   private CatchEstimator(LevelEvidence evidence, LevelNodes nodes, long startMs) {
+    this.evidence = evidence;
     this.record = evidence.record();
     this.statedPerDegC = evidence.sheet().statedPerDegC();
     this.rulings = evidence.rulings();
@@ -167,6 +170,7 @@ public final class CatchEstimator {
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
               verdict.rehearsed(),
+              CounterBias.mm2(evidence, Robust.medianInPlace(noise.clone(), noise.length)),
               Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare(statedPerDegC))));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
       return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));
@@ -193,7 +197,10 @@ public final class CatchEstimator {
       double[] wetDoubtMm) {
     CatchSeries.Ends ends(int link) {
       CatchSeries.Ends stated =
-          learnt.rehearsed().ends(link, smoothing.ends(link, caught.levelMm2()), caught);
+          learnt
+              .rehearsed()
+              .ends(link, smoothing.ends(link, caught.levelMm2()), caught)
+              .widened(learnt.counterMm2());
       return new CatchSeries.Ends(
           stated.startMm2(),
           stated.endMm2(),

@@ -316,5 +316,14 @@ public final class CatchSeries {
    * @param doubtMm standard uncertainty of what evaporated meanwhile, of one sign for all pieces
    *     [mm]
    */
-  record Ends(double startMm2, double endMm2, double gain, double doubtMm) {}
+  record Ends(double startMm2, double endMm2, double gain, double doubtMm) {
+
+    /** Both levels known less well; how far their errors are the same stays. */
+    Ends widened(double byMm2) {
+      double start = startMm2 + byMm2;
+      double end = endMm2 + byMm2;
+      double kept = startMm2 > 0 ? Math.sqrt(endMm2 / startMm2 * start / end) : 0;
+      return byMm2 > 0 ? new Ends(start, end, kept * gain, doubtMm) : this;
+    }
+  }
 }

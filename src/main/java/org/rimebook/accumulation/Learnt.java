@@ -13,6 +13,7 @@ package org.rimebook.accumulation;
  * @param drift how the level moves while nothing falls
  * @param rehearsed what variances were multiplied by after the estimator was tried on its own
  *     answer
+ * @param counterMm2 variance that the steps of the counters leave in every level [mm²]
  * @param commonShare standard uncertainty all catch by the level has in common, as a share of it
  */
 public record Learnt(
@@ -22,4 +23,5 @@ public record Learnt(
     double dryDriftMmPerSqrtH,
     DriftLaw drift,
     Rehearsed rehearsed,
+    double counterMm2,
     double commonShare) {}

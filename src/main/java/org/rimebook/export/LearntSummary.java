@@ -23,6 +23,7 @@ final class LearntSummary {
     addDrift(node, learnt.drift());
     node.put("rehearsed_variance_factor", number(learnt.rehearsed().withinFactor()));
     node.put("rehearsed_dry_variance_factor", number(learnt.rehearsed().dryFactor()));
+    node.put("counter_bias_mm", number(Math.sqrt(learnt.counterMm2())));
     node.put("common_uncertainty_share", number(learnt.commonShare()));
   }
 

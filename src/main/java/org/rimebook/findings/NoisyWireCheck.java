@@ -66,7 +66,7 @@ final class NoisyWireCheck implements Check {
       double[] smooth = smooth(excess);
       double[] calm = Arrays.stream(smooth).filter(Double::isFinite).toArray();
       double scatter = Robust.sdInPlace(calm, calm.length);
-      double leastMm = LEAST_STEPS * CounterStep.mm(scene, wire);
+      double leastMm = LEAST_STEPS * scene.counterStepMm(wire);
       double limit = Math.max(StrictMath.log(LEAST_TIMES), LEAST_SD * scatter);
       MarkedNoise marked = MarkedNoise.of(scene, wire);
       IntPredicate noisy =

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.rimebook.depth.ConvertedWires;
+import org.rimebook.depth.CounterStep;
 import org.rimebook.record.Column;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.station.Channel;

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 import org.rimebook.depth.ConvertedWires;
+import org.rimebook.depth.CounterStep;
 import org.rimebook.depth.LevelSeries;
 import org.rimebook.depth.WireCombiner;
 import org.rimebook.depth.WireDepthStage;
@@ -94,6 +95,11 @@ public final class Scene {
   }
 
   /** What is known of the record whatever the notebook says. */
+  /** The smallest step a wire's counter shows, as depth [mm]; 0 when nothing changes. */
+  double counterStepMm(int wire) {
+    return facts.counterStep(wire) * CounterStep.mmPerUnit(record(), depths, wire);
+  }
+
   RecordFacts facts() {
     return facts;
   }

@@ -57,7 +57,7 @@ final class StuckWireCheck implements Check {
     for (int wire = 0; wire < scene.depths().wires(); wire++) {
       HeldRuns held = scene.facts().held(wire);
       double ends = held.endsPerReading(WINDOW);
-      double stepMm = CounterStep.mm(scene, wire);
+      double stepMm = scene.counterStepMm(wire);
       for (HeldRuns.Held run : held.runs()) {
         Interval span = pace.span(run.fromRow(), run.toRow());
         boolean longEnough = run.readings() >= LEAST_READINGS && span.lengthMs() >= LEAST_MS;

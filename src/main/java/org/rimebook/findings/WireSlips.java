@@ -46,7 +46,7 @@ final class WireSlips {
 
   WireSlips(Scene scene, HourlyNoise noise, int wire) {
     this.blocks = scene.blocks();
-    this.leastMm = Math.max(STEP_MM, STEP_COUNTS * CounterStep.mm(scene, wire));
+    this.leastMm = Math.max(STEP_MM, STEP_COUNTS * scene.counterStepMm(wire));
     this.noise = noise;
     this.wire = wire;
     this.ownMm = new double[blocks.size()];

@@ -108,6 +108,7 @@ final class MethodSection implements ReportSection {
     Rehearsed rehearsed = learnt.rehearsed();
     row(table, "Variances of levels in rain multiplied by", rehearsed.withinFactor(), "1");
     row(table, "Variances of dry levels multiplied by", rehearsed.dryFactor(), "1");
+    row(table, "What the counters' steps leave in a level", Math.sqrt(learnt.counterMm2()), "mm");
     row(table, "Uncertainty all catch has in common", learnt.commonShare(), "share");
     return table.done();
   }

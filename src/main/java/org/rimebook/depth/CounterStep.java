@@ -1,11 +1,11 @@
-package org.rimebook.findings;
+package org.rimebook.depth;
 
 import java.util.stream.IntStream;
-import org.rimebook.depth.Robust;
 import org.rimebook.record.Column;
+import org.rimebook.record.SeasonRecord;
 
 /** The smallest step a wire's counter shows. */
-final class CounterStep {
+public final class CounterStep {
 
   /** Steps smaller than this are rounding [Hz or counts]. */
   private static final double ROUNDING = 1e-6;
@@ -18,7 +18,7 @@ final class CounterStep {
   private CounterStep() {}
 
   /** In the unit of the record; 0 when nothing changes. */
-  static double of(Column frequency) {
+  public static double of(Column frequency) {
     int stride = Math.max(1, frequency.size() / SAMPLE);
     double[] steps =
         IntStream.range(0, frequency.size() / stride)
@@ -31,22 +31,24 @@ final class CounterStep {
     return steps.length == 0 ? 0 : steps[(int) (ODD_STEPS * steps.length)];
   }
 
-  /** In depth in the middle of what a wire shows [mm]. */
-  static double mm(Scene scene, int wire) {
-    return scene.facts().counterStep(wire) * mmPerUnit(scene, wire);
-  }
-
-  /** How much depth a unit of frequency is in the middle of what a wire shows [mm]. */
-  private static double mmPerUnit(Scene scene, int wire) {
-    Column frequency = scene.record().frequency(wire);
+  /**
+   * A depth that goes with a unit of frequency, in the middle of what a wire shows [mm]; 0 when
+   * nothing changes.
+   *
+   * @param record the record
+   * @param depths its depths
+   * @param wire index of the wire
+   */
+  public static double mmPerUnit(SeasonRecord record, WireDepths depths, int wire) {
+    Column frequency = record.frequency(wire);
     int stride = Math.max(1, frequency.size() / SAMPLE);
     double[] slopes =
         IntStream.iterate(0, row -> row + stride < frequency.size(), row -> row + stride)
-            .filter(row -> scene.depths().used(wire, row))
-            .filter(row -> scene.depths().used(wire, row + stride))
+            .filter(row -> depths.used(wire, row))
+            .filter(row -> depths.used(wire, row + stride))
             .mapToDouble(
                 row ->
-                    (scene.depths().depthMm(wire, row + stride) - scene.depths().depthMm(wire, row))
+                    (depths.depthMm(wire, row + stride) - depths.depthMm(wire, row))
                         / (frequency.get(row + stride) - frequency.get(row)))
             .filter(Double::isFinite)
             .toArray();
