@@ -7,8 +7,8 @@ package org.rimebook.undercatch;
  * {@linkplain WetBulb wet or iced bulb}, and by it the share of rain is 1/(1 + 2.6300006 ·
  * 0.09336^T), the curve for hours of Harder and Pomeroy 2013, Hydrol. Process. 27, 1901–1914. They
  * reckon the particle's temperature with the diffusivity of still air, whose constants couldn't be
- * checked; the bulb's lies a few tenths of a degree from it at most in moist air. From 5 to 95 % of
- * rain is mixed, our own choice.
+ * checked; by those remembered the bulb is warmer by 0.1 °C at most from 80 % of humidity on, and
+ * by 0.4 °C at 40 %. From 5 to 95 % of rain is mixed, our own choice.
  *
  * <p>Else by air temperature alone: solid below −2 °C, liquid above 2 °C, mixed between (the
  * classes of Kochendorfer et al. 2017, Hydrol. Earth Syst. Sci. 21, 3525–3542).
@@ -51,8 +51,8 @@ public enum Phase {
    *
    * @param airTempC air temperature [°C], −90 to 60
    * @param humidityPct relative humidity over water [%], not negative; more than 100 counts as that
-   * @param elevationM elevation above sea level [m]; 0 where it isn't known, which at 2000 m is
-   *     wrong by some tenths of a degree at most
+   * @param elevationM elevation above sea level [m]; 0 where it isn't known, which at 2000 m makes
+   *     the bulb 0.2 °C too warm in air of 80 % and half a degree in air of 60 %
    * @throws IllegalArgumentException when the temperature or the humidity is NaN
    */
   public static Phase at(double airTempC, double humidityPct, double elevationM) {

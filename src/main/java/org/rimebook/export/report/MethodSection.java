@@ -31,9 +31,10 @@ final class MethodSection implements ReportSection {
           "Gaps. The bucket keeps its water: across a gap the rise of level is catch if it exceeds"
               + " twice its uncertainty; otherwise nothing fell.",
           "Uncertainty. Standard, k = 1: from the levels before and after wet time, the wander of a"
-              + " dry level, what all catch of the season may share, evaporation in wet hours, and"
-              + " rounding. The answer is taken for the truth, covered with the season's own noise"
-              + " and estimated anew; what that gets wrong scales it.",
+              + " dry level, what the steps of a counter leave in it, what all catch of the season"
+              + " may share, evaporation in wet hours, and rounding. The answer is taken for the"
+              + " truth, covered with the season's own noise and wander and estimated anew; what that"
+              + " gets wrong, by days and by hours, scales it.",
           "Rounding. Cumulative: hours add up to days, days to months and the season, exactly, in"
               + " the printed digits.",
           "Undercatch. Wind is brought to gauge height by the logarithmic law; catch efficiency"
