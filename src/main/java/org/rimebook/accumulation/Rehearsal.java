@@ -23,9 +23,6 @@ final class Rehearsal {
   /** Rounds in which the factor of levels within spells settles. */
   private static final int ROUNDS = 2;
 
-  /** Spans with less [mm] are left out: their errors are those of finding rain at all. */
-  private static final double LEAST_MM = 0.02;
-
   /** Shares of errors within one and two standard uncertainties when they are normal. */
   private static final double WITHIN_ONE = 0.6827;
 
@@ -79,29 +76,10 @@ final class Rehearsal {
       return Verdict.NONE;
     }
     LevelNodes again = nodes.at(staged(dry));
-    Smoothing anew = smoothing.of(again, progress);
-    WetSpells.Catch found = WetSpells.of(again, anew);
-    CatchSeries stated = series(anew, found, Rehearsed.NONE);
-    if (ratios(stated, found, HOUR_MS).length < FEWEST_SPANS) {
-      return Verdict.NONE;
-    }
-    Rehearsed rehearsed = rehearsed(anew, found, factor(ratios(stated, found, DAY_MS)));
-    double staged = Arrays.stream(caughtMm).sum();
-    double lostMm = Arrays.stream(found.caughtMm()).sum() - staged;
-    double daysMm = daily(found.caughtMm());
-    double keptMm2 = wholeMm2(stated) - wholeMm2(series(anew, found, rehearsed));
-    double lostMm2 = lostMm * lostMm + daysMm * daysMm + Math.max(0, keptMm2);
-    return new Verdict(rehearsed, Math.sqrt(lostMm2) / staged);
-  }
-
-  /** Days came first: no level amid rain counts in most of them. Now hours, as days leave them. */
-  private Rehearsed rehearsed(Smoothing anew, WetSpells.Catch found, double dryFactor) {
-    Rehearsed rehearsed = new Rehearsed(1, dryFactor);
-    for (int round = 0; round < ROUNDS; round++) {
-      double more = factor(ratios(series(anew, found, rehearsed), found, HOUR_MS));
-      rehearsed = new Rehearsed(within(rehearsed.withinFactor() * more), dryFactor);
-    }
-    return rehearsed;
+    Trial trial = new Trial(again, smoothing.of(again, progress));
+    return trial.ratios(Verdict.NONE, HOUR_MS).length < FEWEST_SPANS
+        ? Verdict.NONE
+        : trial.verdict();
   }
 
   /** What makes stated variances fit errors; 1 when too few are known. */
@@ -118,25 +96,6 @@ final class Rehearsal {
 
   private static double within(double factor) {
     return Math.min(MOST_FACTOR, Math.max(LEAST_FACTOR, factor));
-  }
-
-  private double wholeMm2(CatchSeries series) {
-    return series.varianceMm2(nodes.timeMs()[0], nodes.timeMs()[nodes.size() - 1]);
-  }
-
-  /** Root of the sum of the squared errors of days [mm]. */
-  private double daily(double[] foundMm) {
-    double squares = 0;
-    double error = 0;
-    for (int link = 0; link < foundMm.length; link++) {
-      error += foundMm[link] - caughtMm[link];
-      boolean last = link + 1 == foundMm.length;
-      if (last || nodes.timeMs()[link] / DAY_MS != nodes.timeMs()[link + 1] / DAY_MS) {
-        squares += error * error;
-        error = 0;
-      }
-    }
-    return Math.sqrt(squares);
   }
 
   private int[] dryNodes() {
@@ -200,39 +159,98 @@ final class Rehearsal {
     return level;
   }
 
-  private CatchSeries series(Smoothing anew, WetSpells.Catch found, Rehearsed rehearsed) {
-    CatchSeries.Builder pieces = new CatchSeries.Builder(nodes.timeMs()[0]);
-    for (int link = 0; link + 1 < nodes.size(); link++) {
-      pieces.add(
-          found.within()[link] ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
-          nodes.timeMs()[link + 1],
-          found.caughtMm()[link],
-          rehearsed.ends(link, anew.ends(link, found.levelMm2()), found));
-    }
-    return pieces.build(rehearsed.dryFactor() * anew.driftMm2PerH(), 0);
-  }
+  /** The staged season estimated anew. */
+  private final class Trial {
+    private final Smoothing anew;
+    private final WetSpells.Catch found;
 
-  /** Error over stated uncertainty of each span of a length in which something fell. */
-  private double[] ratios(CatchSeries series, WetSpells.Catch found, long lengthMs) {
-    double[] ratios = new double[nodes.size()];
-    int count = 0;
-    int link = 0;
-    while (link + 1 < nodes.size()) {
-      long span = Math.floorDiv(nodes.timeMs()[link + 1] - 1, lengthMs);
-      int start = link;
-      double truth = 0;
-      double error = 0;
-      while (link + 1 < nodes.size()
-          && Math.floorDiv(nodes.timeMs()[link + 1] - 1, lengthMs) == span) {
-        truth += caughtMm[link];
-        error += found.caughtMm()[link] - caughtMm[link];
-        link++;
-      }
-      if (truth > LEAST_MM) {
-        double variance = series.varianceMm2(nodes.timeMs()[start], nodes.timeMs()[link]);
-        ratios[count++] = Math.abs(error) / Math.sqrt(Math.max(variance, 1e-12));
-      }
+    Trial(LevelNodes again, Smoothing anew) {
+      this.anew = anew;
+      this.found = WetSpells.of(again, anew);
     }
-    return Arrays.copyOf(ratios, count);
+
+    /**
+     * Days first: no level amid rain counts in most of them. Then hours, as days leave them. What
+     * days have in common is stated beside their own variances and mustn't be counted in those
+     * again.
+     */
+    Verdict verdict() {
+      Verdict verdict = Verdict.NONE;
+      for (int round = 0; round < ROUNDS; round++) {
+        double factor = verdict.rehearsed().dryFactor() * factor(ratios(verdict, DAY_MS));
+        verdict = verdict(new Rehearsed(1, within(factor)));
+      }
+      for (int round = 0; round < ROUNDS; round++) {
+        double factor = verdict.rehearsed().withinFactor() * factor(ratios(verdict, HOUR_MS));
+        verdict = verdict(new Rehearsed(within(factor), verdict.rehearsed().dryFactor()));
+      }
+      return verdict;
+    }
+
+    private Verdict verdict(Rehearsed rehearsed) {
+      double stagedMm = Arrays.stream(caughtMm).sum();
+      double lostMm = Arrays.stream(found.caughtMm()).sum() - stagedMm;
+      double keptMm2 = wholeMm2(Rehearsed.NONE) - wholeMm2(rehearsed);
+      double lostMm2 = lostMm * lostMm + daysMm2() + Math.max(0, keptMm2);
+      return new Verdict(rehearsed, Math.sqrt(lostMm2) / stagedMm);
+    }
+
+    private double wholeMm2(Rehearsed rehearsed) {
+      return series(new Verdict(rehearsed, 0))
+          .varianceMm2(nodes.timeMs()[0], nodes.timeMs()[nodes.size() - 1]);
+    }
+
+    /** Sum of the squared errors of days [mm²]. */
+    private double daysMm2() {
+      double squares = 0;
+      double error = 0;
+      for (int link = 0; link < caughtMm.length; link++) {
+        error += found.caughtMm()[link] - caughtMm[link];
+        boolean last = link + 1 == caughtMm.length;
+        if (last || nodes.timeMs()[link] / DAY_MS != nodes.timeMs()[link + 1] / DAY_MS) {
+          squares += error * error;
+          error = 0;
+        }
+      }
+      return squares;
+    }
+
+    private CatchSeries series(Verdict verdict) {
+      Rehearsed rehearsed = verdict.rehearsed();
+      CatchSeries.Builder pieces = new CatchSeries.Builder(nodes.timeMs()[0]);
+      for (int link = 0; link + 1 < nodes.size(); link++) {
+        pieces.add(
+            found.within()[link] ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
+            nodes.timeMs()[link + 1],
+            found.caughtMm()[link],
+            rehearsed.ends(link, anew.ends(link, found.levelMm2()), found));
+      }
+      return pieces.build(rehearsed.dryFactor() * anew.driftMm2PerH(), verdict.shareLost());
+    }
+
+    /** Error over stated uncertainty of each span of a length in which something fell. */
+    double[] ratios(Verdict verdict, long lengthMs) {
+      CatchSeries series = series(verdict);
+      double[] ratios = new double[nodes.size()];
+      int count = 0;
+      int link = 0;
+      while (link + 1 < nodes.size()) {
+        long span = Math.floorDiv(nodes.timeMs()[link + 1] - 1, lengthMs);
+        int start = link;
+        double truth = 0;
+        double error = 0;
+        while (link + 1 < nodes.size()
+            && Math.floorDiv(nodes.timeMs()[link + 1] - 1, lengthMs) == span) {
+          truth += caughtMm[link];
+          error += found.caughtMm()[link] - caughtMm[link];
+          link++;
+        }
+        if (truth > 0) {
+          double variance = series.varianceMm2(nodes.timeMs()[start], nodes.timeMs()[link]);
+          ratios[count++] = Math.abs(error) / Math.sqrt(Math.max(variance, 1e-12));
+        }
+      }
+      return Arrays.copyOf(ratios, count);
+    }
   }
 }
