@@ -29,6 +29,17 @@ public final class QuickStart {
    */
   private static final long COMMON_BYTES = 32_000_000;
 
+  /**
+   * What reads a line. Compiled in one piece it takes the thorough compiler up to a second, while
+   * the lines are read by slow code; in these pieces it is done in hundredths.
+   */
+  static final List<String> COMPILED_APART =
+      List.of(
+          "NumberReader::quick",
+          "CivilStamp::isoMs",
+          "RowHandler::handleField",
+          "RowHandler::buildRecord");
+
   /** A packed logger file holds about so many times its size, as those of the sample seasons do. */
   private static final int PACKED = 6;
 
@@ -94,6 +105,11 @@ public final class QuickStart {
             : "-XX:ArchiveClassesAtExit=" + classes.part());
     if (bytes(season.resolve("records")) <= COMMON_BYTES) {
       options.add("-XX:TieredStopAtLevel=1");
+    } else {
+      options.add("-XX:CompileCommand=quiet");
+      for (String method : COMPILED_APART) {
+        options.add("-XX:CompileCommand=dontinline,org.rimebook.record." + method);
+      }
     }
     return options;
   }

@@ -6,6 +6,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.RandomAccessFile;
+import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -100,7 +101,19 @@ class QuickStartTest {
         new RandomAccessFile(season.resolve("records").resolve("a.csv").toFile(), "rw")) {
       large.setLength(64_000_000);
     }
-    assertThat(run("0")).noneMatch(line -> line.contains("-XX:TieredStopAtLevel=1"));
+    assertThat(run("0"))
+        .noneMatch(line -> line.contains("-XX:TieredStopAtLevel=1"))
+        .anyMatch(line -> line.contains("-XX:CompileCommand=dontinline,org.rimebook.record."));
+  }
+
+  @Test
+  void everyMethodThatIsCompiledApartIsThere() throws Exception {
+    for (String method : QuickStart.COMPILED_APART) {
+      String[] names = method.split("::");
+      assertThat(Class.forName("org.rimebook.record." + names[0]).getDeclaredMethods())
+          .extracting(Method::getName)
+          .contains(names[1]);
+    }
   }
 
   @Test
