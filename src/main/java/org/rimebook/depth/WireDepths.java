@@ -37,6 +37,16 @@ public final class WireDepths {
     return depthMm[wire][row];
   }
 
+  /**
+   * Copies the depths of some rows [mm], used or not.
+   *
+   * @param fromRow the first of them
+   * @param into takes as many as it has room for
+   */
+  public void copyDepthMm(int wire, int fromRow, double[] into) {
+    System.arraycopy(depthMm[wire], fromRow, into, 0, into.length);
+  }
+
   /** Whether the reading is used, and if not, why. */
   public Screening screening(int wire, int row) {
     return Screening.ofOrdinal(screening[wire][row]);

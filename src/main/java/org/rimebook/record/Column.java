@@ -34,4 +34,15 @@ public final class Column {
     Objects.checkIndex(row, size);
     return values[row];
   }
+
+  /**
+   * Copies the values of some rows.
+   *
+   * @param fromRow the first of them
+   * @param into takes as many as it has room for
+   */
+  public void copy(int fromRow, double[] into) {
+    Objects.checkFromIndexSize(fromRow, into.length, size);
+    System.arraycopy(values, fromRow, into, 0, into.length);
+  }
 }

@@ -16,6 +16,9 @@ public final class Pyramid {
   private static final int BLOCK = 1 << BLOCK_SHIFT;
   private static final int FACTOR = 1 << FACTOR_SHIFT;
 
+  /** Values taken from the series at a time: whole blocks, and few enough to stay at hand. */
+  private static final int COPIED = 1 << 12;
+
   private final Series series;
 
   /** By level, and for each block its least value and then its greatest: one place in memory. */
@@ -45,10 +48,24 @@ public final class Pyramid {
   private static double[] lowest(Series series, long[] bits) {
     int size = series.size();
     double[] level = new double[2 * (size / BLOCK)];
+    double[] values = new double[Math.min(size, COPIED)];
+    for (int from = 0; from < size; from += COPIED) {
+      if (size - from < values.length) {
+        values = new double[size - from];
+      }
+      series.copy(from, values);
+      lowest(values, from, level, bits);
+    }
+    return level;
+  }
+
+  /** Adds some values, the first of which begins a block. */
+  private static void lowest(double[] values, int from, double[] level, long[] bits) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < size; i++) {
-      double value = series.value(i);
+    for (int at = 0; at < values.length; at++) {
+      int i = from + at;
+      double value = values[at];
       if (!Double.isNaN(value)) {
         bits[i / Long.SIZE] |= 1L << i;
         least = Math.min(least, value);
@@ -61,7 +78,6 @@ public final class Pyramid {
         most = Double.NEGATIVE_INFINITY;
       }
     }
-    return level;
   }
 
   private static double[] above(double[] below) {

@@ -18,6 +18,18 @@ public interface Series {
   double value(int index);
 
   /**
+   * The values of some readings, as {@link #value} gives them one by one.
+   *
+   * @param fromIndex the first of them
+   * @param into takes as many as it has room for
+   */
+  default void copy(int fromIndex, double[] into) {
+    for (int i = 0; i < into.length; i++) {
+      into[i] = value(fromIndex + i);
+    }
+  }
+
+  /**
    * Whether a line may be drawn between two readings that follow each other but for readings
    * without a value. Not across missing time.
    */
