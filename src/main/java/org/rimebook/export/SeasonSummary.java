@@ -157,7 +157,7 @@ final class SeasonSummary {
       item.put("interval_s", run.intervalMs() / 1000.0);
     }
     ArrayNode files = node.putArray("files");
-    List<String> digests = record.provenance().fileSha256();
+    List<String> digests = record.provenance().digest().files();
     for (FileAccount file : record.provenance().files()) {
       ObjectNode item = files.addObject();
       int index = files.size() - 1;

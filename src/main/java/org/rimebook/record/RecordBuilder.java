@@ -31,7 +31,7 @@ final class RecordBuilder {
     this.readings = readings;
   }
 
-  SeasonRecord build(int[] order, RecordDigest.Digests sha256) {
+  SeasonRecord build(int[] order, RecordDigest digest) {
     long[] stampsMs = rows.stampsMs();
     int[] lines = rows.lines();
     int[] files = files();
@@ -56,12 +56,7 @@ final class RecordBuilder {
       channels.add(column(order, channel.column(), Optional.of(channel.unit())));
     }
     Provenance provenance =
-        new Provenance(
-            accounts.join(),
-            IntSequence.over(files),
-            IntSequence.over(lines),
-            sha256.record(),
-            sha256.files());
+        new Provenance(accounts.join(), IntSequence.over(files), IntSequence.over(lines), digest);
     return new SeasonRecord(stampsMs, frequencies, channels, sampling, provenance);
   }
 

@@ -1,6 +1,7 @@
 package org.rimebook.record;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,7 +39,7 @@ public final class RecordReader {
   }
 
   /**
-   * Reads a season's record.
+   * Reads a season's record, its digest beside.
    *
    * @param seasonFolder the folder that holds {@code station.json} and {@code records}
    * @param sheet its station sheet
@@ -53,21 +54,52 @@ public final class RecordReader {
   public static SeasonRecord read(Path seasonFolder, StationSheet sheet, Progress progress)
       throws InputException, IOException {
     List<RecordFile> files = RecordFiles.find(seasonFolder, sheet.layout().files());
-    return new RecordReader(sheet, progress).read(files);
+    RecordDigest digest = RecordDigest.of(files, progress);
+    digest.begin();
+    SeasonRecord record = new RecordReader(sheet, progress).read(files, digest);
+    take(digest);
+    progress.step("reading the record", 1); // a digest that was called off is none
+    return record;
   }
 
   /**
-   * The digest of a season's record, see {@link Provenance#sha256()}, without reading its rows.
+   * Reads a season's record and leaves its digest to be taken by whoever asks for it first.
+   *
+   * @param seasonFolder the folder that holds {@code station.json} and {@code records}
+   * @param sheet its station sheet
+   * @param progress hears of it
+   * @return as {@link #read}
+   * @throws InputException as {@link #read}
+   * @throws IOException when a file can't be read
+   */
+  public static SeasonRecord readSoon(Path seasonFolder, StationSheet sheet, Progress progress)
+      throws InputException, IOException {
+    List<RecordFile> files = RecordFiles.find(seasonFolder, sheet.layout().files());
+    return new RecordReader(sheet, progress).read(files, RecordDigest.of(files, Progress.NONE));
+  }
+
+  private static void take(RecordDigest digest) throws IOException {
+    try {
+      digest.record();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  /**
+   * The digest of a season's record without reading its rows.
    *
    * @param seasonFolder the folder that holds {@code station.json} and {@code records}
    * @param sheet its station sheet
    * @throws InputException when no file matches
    * @throws IOException when a file can't be read
    */
-  public static String sha256(Path seasonFolder, StationSheet sheet)
+  public static RecordDigest digest(Path seasonFolder, StationSheet sheet)
       throws InputException, IOException {
     List<RecordFile> files = RecordFiles.find(seasonFolder, sheet.layout().files());
-    return RecordDigest.of(files, Progress.NONE).record();
+    RecordDigest digest = RecordDigest.of(files, Progress.NONE);
+    take(digest);
+    return digest;
   }
 
   /**
@@ -83,13 +115,13 @@ public final class RecordReader {
     return RecordSize.of(RecordFiles.find(seasonFolder, sheet.layout().files()));
   }
 
-  private SeasonRecord read(List<RecordFile> files) throws InputException, IOException {
+  private SeasonRecord read(List<RecordFile> files, RecordDigest digest)
+      throws InputException, IOException {
     Map<RecordFile, List<LogicalLine>> heads = new LinkedHashMap<>();
     for (RecordFile file : files) {
       heads.put(file, Head.of(file));
     }
     Map<RecordFile, FilePlan> plans = RecordPlanner.plan(wanted, sheet.layout(), heads);
-    RecordDigest digest = RecordDigest.start(files, progress);
     List<FutureTask<FilePart>> parts = new ArrayList<>();
     SharedProgress shared = new SharedProgress(progress, files.size());
     for (RecordFile file : files) {
@@ -109,9 +141,7 @@ public final class RecordReader {
       throw nothing(readings);
     }
     int[] order = Joiner.join(rows, readings, wanted, sheet.utcOffset());
-    RecordDigest.Digests sha256 = digest.taken();
-    progress.step("reading the record", 1); // a digest that was called off is none
-    return new RecordBuilder(sheet, wanted, rows, readings).build(order, sha256);
+    return new RecordBuilder(sheet, wanted, rows, readings).build(order, digest);
   }
 
   /** What one file holds, read without regard to the others. */

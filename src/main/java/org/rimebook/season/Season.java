@@ -1,13 +1,16 @@
 package org.rimebook.season;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.rimebook.notebook.Entry;
 import org.rimebook.notebook.Notebook;
 import org.rimebook.notebook.NotebookReader;
+import org.rimebook.record.RecordDigest;
 import org.rimebook.record.RecordReader;
 import org.rimebook.record.RecordSize;
 import org.rimebook.record.SeasonRecord;
@@ -48,11 +51,28 @@ public record Season(
   /**
    * Digests of the inputs, SHA-256 in lower-case hexadecimal.
    *
-   * @param record of the record's files, see {@link org.rimebook.record.Provenance#sha256()}
+   * @param files of the record's files
    * @param station of the bytes of the station sheet
    * @param notebook of the bytes of the notebook, of no bytes when there is none
    */
-  public record Digests(String record, String station, String notebook) {}
+  public record Digests(RecordDigest files, String station, String notebook) {
+
+    /** Of the record, see {@link RecordDigest#record()}. */
+    public String record() {
+      return files.record();
+    }
+
+    /** The same but for the notebook. */
+    public Digests with(String otherNotebook) {
+      return new Digests(files, station, otherNotebook);
+    }
+
+    /** Papers are told apart by this text: it stays as it is. */
+    @Override
+    public String toString() {
+      return "Digests[record=" + files + ", station=" + station + ", notebook=" + notebook + "]";
+    }
+  }
 
   /**
    * What can be known of a season folder without reading its readings.
@@ -75,7 +95,7 @@ public record Season(
       StationSheet sheet =
           StationSheetReader.read(Utf8.text(station, STATION_FILE), STATION_FILE).sheet();
       String log = Sha256.hex(bytesOrNone(folder.resolve(NOTEBOOK_FILE)));
-      Digests digests = new Digests(RecordReader.sha256(folder, sheet), Sha256.hex(station), log);
+      Digests digests = new Digests(RecordReader.digest(folder, sheet), Sha256.hex(station), log);
       return new Outline(sheet, digests, RecordReader.size(folder, sheet));
     } catch (IOException e) {
       throw unread(folder, e);
@@ -101,6 +121,23 @@ public record Season(
    * @throws java.util.concurrent.CancellationException when it is called off
    */
   public static Season open(Path folder, Progress progress) throws InputException {
+    return open(folder, false, progress);
+  }
+
+  /**
+   * Reads a season folder that is to be seen soon. The digest of its record is taken when it is
+   * asked for, unless there is a sign-off, which it is held against.
+   *
+   * @param folder the folder
+   * @param progress hears of it
+   * @throws InputException when it can't be read as a season, naming file, line and what to do
+   * @throws java.util.concurrent.CancellationException when it is called off
+   */
+  public static Season openSoon(Path folder, Progress progress) throws InputException {
+    return open(folder, true, progress);
+  }
+
+  private static Season open(Path folder, boolean soon, Progress progress) throws InputException {
     try {
       progress.step("reading the station sheet and the notebook", 0);
       byte[] station = stationBytes(folder);
@@ -108,7 +145,11 @@ public record Season(
           StationSheetReader.read(Utf8.text(station, STATION_FILE), STATION_FILE);
       byte[] log = bytesOrNone(folder.resolve(NOTEBOOK_FILE));
       Notebook notebook = NotebookReader.read(Utf8.lenient(log), NOTEBOOK_FILE);
-      SeasonRecord record = RecordReader.read(folder, sheet.sheet(), progress);
+      boolean signed = notebook.inForce().stream().anyMatch(Entry.SignOff.class::isInstance);
+      SeasonRecord record =
+          soon && !signed
+              ? RecordReader.readSoon(folder, sheet.sheet(), progress)
+              : RecordReader.read(folder, sheet.sheet(), progress);
       List<Problem> notes = new ArrayList<>();
       for (String member : sheet.unknownMembers()) {
         notes.add(
@@ -120,10 +161,24 @@ public record Season(
       notes.addAll(notebook.notes());
       notes.addAll(record.provenance().notes());
       Digests digests =
-          new Digests(record.provenance().sha256(), Sha256.hex(station), Sha256.hex(log));
+          new Digests(record.provenance().digest(), Sha256.hex(station), Sha256.hex(log));
       return new Season(sheet.sheet(), record, notebook, digests, notes);
     } catch (IOException e) {
       throw unread(folder, e);
+    }
+  }
+
+  /**
+   * Waits until its digests are taken.
+   *
+   * @param folder the season's folder
+   * @throws InputException when a file of the record can't be read or has changed since it was
+   */
+  public void recognised(Path folder) throws InputException {
+    try {
+      digests.record();
+    } catch (UncheckedIOException e) {
+      throw unread(folder, e.getCause());
     }
   }
 
@@ -161,8 +216,7 @@ public record Season(
     List<Problem> all = new ArrayList<>(notes.subList(0, ofSheet));
     all.addAll(other.notes());
     all.addAll(ofRecord);
-    return new Season(
-        sheet, record, other, new Digests(digests.record(), digests.station(), sha256), all);
+    return new Season(sheet, record, other, digests.with(sha256), all);
   }
 
   private static byte[] stationBytes(Path folder) throws InputException, IOException {

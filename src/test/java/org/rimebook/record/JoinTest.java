@@ -1,7 +1,9 @@
 package org.rimebook.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -144,7 +146,32 @@ class JoinTest {
       digest.update((name + "\0").getBytes(java.nio.charset.StandardCharsets.UTF_8));
       digest.update(java.nio.file.Files.readAllBytes(folder.resolve(name)));
     }
-    assertThat(season.read().provenance().sha256())
+    assertThat(season.read().provenance().digest().record())
         .isEqualTo(java.util.HexFormat.of().formatHex(digest.digest()));
+  }
+
+  @Test
+  void aRecordToBeSeenSoonIsTheSameAndSoIsItsDigest() throws Exception {
+    Season season =
+        Season.in(folder)
+            .file("b.csv", H + "2024-11-30 00:10,1501,1601,-3\n")
+            .bytes("a.csv.gz", Season.gzip(H + "2024-11-30 00:00,1501,1601,-3\n"));
+    SeasonRecord soon = season.readSoon();
+    SeasonRecord record = season.read();
+    assertThat(Season.rows(soon)).isEqualTo(Season.rows(record));
+    assertThat(soon.provenance().digest()).isEqualTo(record.provenance().digest());
+    assertThat(soon.provenance().digest().files())
+        .isEqualTo(record.provenance().digest().files())
+        .hasSize(2);
+  }
+
+  @Test
+  void whatHasChangedSinceItWasReadIsNotTakenForWhatWasRead() throws Exception {
+    Season season = Season.of(folder, H + "2024-11-30 00:00,1501,1601,-3\n");
+    SeasonRecord soon = season.readSoon();
+    season.file("a.csv", H + "2024-11-30 00:00,1501,1601,-3\n2024-11-30 00:10,1501,1601,-3\n");
+    assertThatThrownBy(() -> soon.provenance().digest().record())
+        .isInstanceOf(UncheckedIOException.class)
+        .hasMessageContaining("records/a.csv has changed since it was read");
   }
 }

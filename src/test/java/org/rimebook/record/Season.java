@@ -133,30 +133,36 @@ final class Season {
   }
 
   SeasonRecord read() throws IOException, InputException {
+    return RecordReader.read(folder, sheet(), Progress.NONE);
+  }
+
+  SeasonRecord readSoon() throws IOException, InputException {
+    return RecordReader.readSoon(folder, sheet(), Progress.NONE);
+  }
+
+  private StationSheet sheet() {
     List<Calibration> calibration =
         List.of(new Calibration(Optional.empty(), 0.0172, 8.2e-6, 1050));
     List<Wire> wires = new ArrayList<>();
     for (int wire = 1; wire <= 2; wire++) {
       wires.add(new Wire("w" + wire, "f" + wire + "_hz", Optional.empty(), calibration));
     }
-    StationSheet sheet =
-        new StationSheet(
-            "Test Ridge",
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            ZoneOffset.ofHours(-7),
-            LocalTime.MIDNIGHT,
-            new Gauge(200, OptionalDouble.empty(), OptionalDouble.empty(), WindShield.OTHER),
-            wires,
-            layout,
-            List.of(
-                new Channel(
-                    Channel.AIR_TEMPERATURE,
-                    temperatureColumn,
-                    temperatureUnit,
-                    OptionalDouble.empty())));
-    return RecordReader.read(folder, sheet, Progress.NONE);
+    return new StationSheet(
+        "Test Ridge",
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        ZoneOffset.ofHours(-7),
+        LocalTime.MIDNIGHT,
+        new Gauge(200, OptionalDouble.empty(), OptionalDouble.empty(), WindShield.OTHER),
+        wires,
+        layout,
+        List.of(
+            new Channel(
+                Channel.AIR_TEMPERATURE,
+                temperatureColumn,
+                temperatureUnit,
+                OptionalDouble.empty())));
   }
 
   /** The rows of a record in words: stamp in UTC, frequencies, temperature. */

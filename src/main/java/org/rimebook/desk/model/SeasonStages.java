@@ -20,14 +20,13 @@ final class SeasonStages {
   private SeasonStages() {}
 
   static Opened open(Path folder, Progress progress) throws InputException {
-    Season season = Season.open(folder, progress.part(0, 0.7));
+    Season season = Season.openSoon(folder, progress.part(0, 0.7));
     return new Opened(folder, SeasonDepths.of(season, progress.part(0.7, 1)));
   }
 
   /** The same season with its notebook's file as it was found. */
   static Season with(Season season, NotebookFile found) {
-    Season.Digests digests =
-        new Season.Digests(season.digests().record(), season.digests().station(), found.sha256());
+    Season.Digests digests = season.digests().with(found.sha256());
     List<Problem> ofRecord = season.record().provenance().notes();
     int ofSheet = season.notes().size() - season.notebook().notes().size() - ofRecord.size();
     List<Problem> notes = new ArrayList<>(season.notes().subList(0, ofSheet));
@@ -48,8 +47,10 @@ final class SeasonStages {
   static Computed settled(Opened opened, Resolution resolution, Progress progress)
       throws InputException {
     Season onDisk = opened.season().withNotebookIn(opened.folder());
+    onDisk.digests().files().begin();
     SeasonDepths stage = opened.stage().anew(onDisk, progress.part(0, 0.1));
     SeasonResult result = SeasonResult.of(stage, progress.part(0.1, 0.95));
+    onDisk.recognised(opened.folder());
     progress.step("totals", 0.95);
     return new Computed(result, result.totals(resolution), Computed.State.SETTLED);
   }

@@ -53,8 +53,8 @@ final class InputChanges {
     }
     Map<String, String> now = new LinkedHashMap<>();
     Provenance provenance = season.record().provenance();
-    for (int i = 0; i < provenance.fileSha256().size(); i++) {
-      now.put(provenance.files().get(i).file(), provenance.fileSha256().get(i));
+    for (int i = 0; i < provenance.digest().files().size(); i++) {
+      now.put(provenance.files().get(i).file(), provenance.digest().files().get(i));
     }
     if (kept.files().isEmpty()) {
       words.add("the record: its files changed; which of them wasn't kept");

@@ -8,6 +8,7 @@ import org.rimebook.practice.SimulatedSeason;
 import org.rimebook.record.Column;
 import org.rimebook.record.IntSequence;
 import org.rimebook.record.Provenance;
+import org.rimebook.record.RecordDigest;
 import org.rimebook.record.SamplingRun;
 import org.rimebook.record.SeasonRecord;
 import org.rimebook.season.Season;
@@ -43,7 +44,7 @@ public final class InMemory {
         marked.written().writer().apply(marked.season().sheet()),
         marked.written().logger().apply(new InMemory(marked.season()).record()),
         marked.notebook(),
-        new Season.Digests("", "", ""),
+        new Season.Digests(RecordDigest.known(""), "", ""),
         List.of());
   }
 
