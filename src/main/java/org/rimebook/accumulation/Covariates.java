@@ -42,6 +42,7 @@ final class Covariates {
   private static final Range WIND = new Range(0, 100);
 
   private final LevelNodes nodes;
+  private final NodeMeans means;
   private final List<double[]> columns = new ArrayList<>();
   private final List<String> departures = new ArrayList<>();
   private final List<Double> mostMm = new ArrayList<>();
@@ -50,10 +51,15 @@ final class Covariates {
   private Optional<double[]> wind = Optional.empty();
 
   /** What a sensor may say. */
-  private record Range(double least, double most) {}
+  private record Range(double least, double most) {
+    double valueOrNaN(double value) {
+      return value >= least && value <= most ? value : Double.NaN;
+    }
+  }
 
   private Covariates(LevelNodes nodes) {
     this.nodes = nodes;
+    this.means = new NodeMeans(nodes);
   }
 
   /** None. */
@@ -116,7 +122,7 @@ final class Covariates {
       double[] values =
           here.departures(
               names.indexOf(season.departures.get(d)), evidence.depths(), evidence.level());
-      boolean known = here.fill(values);
+      boolean known = here.means.fill(values);
       double[] column = known ? here.daily(here.upright(values, season.tilts.get(d))) : values;
       double most = season.mostMm.get(d);
       double[] held = season.columns.get(first + d);
@@ -160,31 +166,14 @@ final class Covariates {
     return columns;
   }
 
-  private int endIndex(int node, LevelSeries level) {
-    return Math.min(level.size(), nodes.firstIndex()[node] + nodes.readings()[node]);
-  }
-
   private Optional<double[]> channel(String quantity, Range range, LevelEvidence evidence) {
-    LevelSeries level = evidence.level();
     Optional<Integer> channel = evidence.sheet().channelIndex(quantity);
     if (channel.isEmpty()) {
       return Optional.empty();
     }
     Column column = evidence.record().channel(channel.get());
-    double[] values = new double[nodes.size()];
-    for (int node = 0; node < nodes.size(); node++) {
-      double sum = 0;
-      int count = 0;
-      for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
-        double value = column.get(level.row(i));
-        if (value >= range.least() && value <= range.most()) {
-          sum += value;
-          count++;
-        }
-      }
-      values[node] = count == 0 ? Double.NaN : sum / count;
-    }
-    return fill(values) ? Optional.of(values) : Optional.empty();
+    double[] values = means.ofReadings(evidence.level(), row -> range.valueOrNaN(column.get(row)));
+    return means.fill(values) ? Optional.of(values) : Optional.empty();
   }
 
   private void addTemperature(double[] celsius) {
@@ -197,9 +186,9 @@ final class Covariates {
 
   private boolean addDeparture(int wire, WireDepths depths, LevelSeries level) {
     double[] values = departures(wire, depths, level);
-    boolean known = fill(values);
+    boolean known = means.fill(values);
     if (known) {
-      double tilt = LoadTilt.of(nodes, hourlyLevel(), mean(values, HALF_HOUR_MS));
+      double tilt = LoadTilt.of(nodes, hourlyLevel(), means.about(values, HALF_HOUR_MS));
       double[] daily = daily(upright(values, tilt));
       double[] magnitudes = Arrays.stream(daily).map(Math::abs).toArray();
       double most = USUAL * Robust.sdFromMagnitudesInPlace(magnitudes, magnitudes.length);
@@ -214,24 +203,11 @@ final class Covariates {
   }
 
   private double[] departures(int wire, WireDepths depths, LevelSeries level) {
-    double[] values = new double[nodes.size()];
-    for (int node = 0; node < nodes.size(); node++) {
-      double sum = 0;
-      int count = 0;
-      for (int i = nodes.firstIndex()[node]; i < endIndex(node, level); i++) {
-        double departure = departure(wire, depths, level.row(i));
-        if (!Double.isNaN(departure)) {
-          sum += departure;
-          count++;
-        }
-      }
-      values[node] = count == 0 ? Double.NaN : sum / count;
-    }
-    return values;
+    return means.ofReadings(level, row -> departure(wire, depths, row));
   }
 
   private double[] hourlyLevel() {
-    return mean(nodes.levelMm(), HALF_HOUR_MS);
+    return means.about(nodes.levelMm(), HALF_HOUR_MS);
   }
 
   /** A departure without what goes with the load. */
@@ -248,8 +224,8 @@ final class Covariates {
    * says nothing of the others.
    */
   private double[] daily(double[] departureMm) {
-    double[] hourly = mean(departureMm, HALF_HOUR_MS);
-    double[] slow = mean(departureMm, DAY_AND_A_HALF_MS);
+    double[] hourly = means.about(departureMm, HALF_HOUR_MS);
+    double[] slow = means.about(departureMm, DAY_AND_A_HALF_MS);
     for (int i = 0; i < hourly.length; i++) {
       hourly[i] -= slow[i];
     }
@@ -266,60 +242,5 @@ final class Covariates {
       sum += depths.depthMm(w, row);
     }
     return depths.depthMm(wire, row) - sum / depths.wires();
-  }
-
-  /** Fills what is missing on a straight line between neighbours; false when there is nothing. */
-  private boolean fill(double[] values) {
-    int last = -1;
-    for (int i = 0; i < values.length; i++) {
-      if (Double.isNaN(values[i])) {
-        continue;
-      }
-      if (last < 0) {
-        Arrays.fill(values, 0, i, values[i]);
-      }
-      for (int k = last + 1; last >= 0 && k < i; k++) {
-        double share =
-            (nodes.timeMs()[k] - nodes.timeMs()[last])
-                / (double) (nodes.timeMs()[i] - nodes.timeMs()[last]);
-        values[k] = values[last] + share * (values[i] - values[last]);
-      }
-      last = i;
-    }
-    if (last >= 0) {
-      Arrays.fill(values, last + 1, values.length, values[last]);
-    }
-    return last >= 0;
-  }
-
-  /** Mean about each node, within the stretch the level compares over. */
-  private double[] mean(double[] values, long halfWindowMs) {
-    double[] mean = new double[values.length];
-    int start = 0;
-    while (start < values.length) {
-      int end = nextBreak(start);
-      int from = start;
-      int to = start;
-      double sum = 0;
-      for (int i = start; i < end; i++) {
-        while (to < end && nodes.timeMs()[to] <= nodes.timeMs()[i] + halfWindowMs) {
-          sum += values[to++];
-        }
-        while (nodes.timeMs()[from] < nodes.timeMs()[i] - halfWindowMs) {
-          sum -= values[from++];
-        }
-        mean[i] = sum / (to - from);
-      }
-      start = end;
-    }
-    return mean;
-  }
-
-  private int nextBreak(int from) {
-    int i = from;
-    while (i < nodes.links().length && nodes.links()[i] != LevelNodes.Link.BREAK) {
-      i++;
-    }
-    return Math.min(nodes.size(), i + 1);
   }
 }
