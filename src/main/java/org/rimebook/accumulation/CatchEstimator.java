@@ -160,17 +160,20 @@ public final class CatchEstimator {
     Fit fit() {
       progress.step("following the rain", 0.7);
       WetSpells.Catch caught = WetSpells.of(corrected, smoothing);
+      double usualMm2 = Robust.medianInPlace(noise.clone(), noise.length);
+      double counterMm2 = CounterBias.mm2(evidence, usualMm2);
       Rehearsal.Verdict verdict =
-          Rehearsal.of(corrected, smoothing, caught.caughtMm(), progress.part(0.75, 0.95));
+          Rehearsal.of(
+              corrected, smoothing, caught.caughtMm(), counterMm2, progress.part(0.75, 0.95));
       Learnt learnt =
           new Learnt(
-              Math.sqrt(Robust.medianInPlace(noise.clone(), noise.length)),
+              Math.sqrt(usualMm2),
               correlation,
               whole,
               Math.sqrt(smoothing.driftMm2PerH()),
               model.law(),
               verdict.rehearsed(),
-              CounterBias.mm2(evidence, Robust.medianInPlace(noise.clone(), noise.length)),
+              counterMm2,
               Math.min(1, Math.hypot(verdict.shareLost(), model.calibrationShare(statedPerDegC))));
       LevelJudgement judgement = LevelJudgement.of(nodes, noise, model.drift(wet));
       return new Fit(corrected, smoothing, caught, learnt, judgement, model.wetDoubtMm(wet));

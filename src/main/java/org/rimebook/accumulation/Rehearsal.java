@@ -34,9 +34,16 @@ final class Rehearsal {
   private final LevelNodes nodes;
   private final Smoothing smoothing;
   private final double[] caughtMm;
+  private final double counterMm2;
   private final Progress progress;
 
-  private Rehearsal(LevelNodes nodes, Smoothing smoothing, double[] caughtMm, Progress progress) {
+  private Rehearsal(
+      LevelNodes nodes,
+      Smoothing smoothing,
+      double[] caughtMm,
+      double counterMm2,
+      Progress progress) {
+    this.counterMm2 = counterMm2;
     this.progress = progress;
     this.nodes = nodes;
     this.smoothing = smoothing;
@@ -64,10 +71,17 @@ final class Rehearsal {
    * @param nodes the level without drift
    * @param smoothing how it was smoothed
    * @param caughtMm catch by link [mm]
+   * @param counterMm2 what the steps of a counter add to the variance of every level [mm²]; dry
+   *     time shows them, so errors hold them, and they are stated beside what comes out
    * @param progress hears of it
    */
-  static Verdict of(LevelNodes nodes, Smoothing smoothing, double[] caughtMm, Progress progress) {
-    return new Rehearsal(nodes, smoothing, caughtMm, progress).verdict();
+  static Verdict of(
+      LevelNodes nodes,
+      Smoothing smoothing,
+      double[] caughtMm,
+      double counterMm2,
+      Progress progress) {
+    return new Rehearsal(nodes, smoothing, caughtMm, counterMm2, progress).verdict();
   }
 
   private Verdict verdict() {
@@ -223,7 +237,7 @@ final class Rehearsal {
             found.within()[link] ? CatchSeries.Kind.WET_STEP : CatchSeries.Kind.DRY_STEP,
             nodes.timeMs()[link + 1],
             found.caughtMm()[link],
-            rehearsed.ends(link, anew.ends(link, found.levelMm2()), found));
+            rehearsed.ends(link, anew.ends(link, found.levelMm2()), found).widened(counterMm2));
       }
       return pieces.build(rehearsed.dryFactor() * anew.driftMm2PerH(), verdict.shareLost());
     }
