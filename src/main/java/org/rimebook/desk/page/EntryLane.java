@@ -109,7 +109,8 @@ public final class EntryLane extends JComponent {
       own.drawString(hint, plots.x + Look.px(4), own.getFontMetrics().getAscent() + Look.px(4));
     }
     String chosen = marking.workspace().selection().get().entry();
-    placed.forEach(p -> LanePainter.paint(own, p, plots, chosen));
+    List<Rectangle> boxes = placed.stream().map(LaneLayout.Placed::box).toList();
+    placed.forEach(p -> LanePainter.paint(own, p, LaneLayout.clear(p.box(), boxes), plots, chosen));
     own.dispose();
     paintTime(graphics, plots);
   }

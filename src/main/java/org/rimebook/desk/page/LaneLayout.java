@@ -94,6 +94,17 @@ final class LaneLayout {
     return placed;
   }
 
+  /** The part of a box up to where another begins in its row: rows are shared when they are few. */
+  static Rectangle clear(Rectangle box, List<Rectangle> boxes) {
+    int end =
+        boxes.stream()
+            .filter(other -> other.y == box.y && other.x > box.x)
+            .mapToInt(other -> other.x)
+            .min()
+            .orElse(Integer.MAX_VALUE);
+    return new Rectangle(box.x, box.y, Math.min(box.width, end - box.x), box.height);
+  }
+
   /** The span at a place, the one drawn last if several. */
   Optional<Placed> at(Point place) {
     Optional<Placed> found = Optional.empty();

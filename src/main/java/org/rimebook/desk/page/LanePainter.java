@@ -11,8 +11,19 @@ final class LanePainter {
 
   private LanePainter() {}
 
+  /**
+   * Draws a span.
+   *
+   * @param room where its word may stand
+   * @param plots what of the lane lies above the strips
+   * @param chosenId id of the entry that is selected
+   */
   static void paint(
-      Graphics2D graphics, LaneLayout.Placed placed, Rectangle plots, String chosenId) {
+      Graphics2D graphics,
+      LaneLayout.Placed placed,
+      Rectangle room,
+      Rectangle plots,
+      String chosenId) {
     Rectangle box = placed.box().intersection(grown(plots));
     boolean found = placed.span().finding().isPresent();
     boolean chosen = !found && placed.span().entry().header().id().equals(chosenId);
@@ -38,7 +49,7 @@ final class LanePainter {
     if (marked) {
       grips(graphics, placed.box());
     }
-    word(graphics, placed, plots);
+    word(graphics, placed, room.intersection(plots));
   }
 
   private static void grips(Graphics2D graphics, Rectangle box) {
@@ -49,8 +60,7 @@ final class LanePainter {
     }
   }
 
-  private static void word(Graphics2D graphics, LaneLayout.Placed placed, Rectangle plots) {
-    Rectangle seen = placed.box().intersection(plots);
+  private static void word(Graphics2D graphics, LaneLayout.Placed placed, Rectangle seen) {
     graphics.setFont(Look.text(0.92));
     FontMetrics metrics = graphics.getFontMetrics();
     int pad = Look.px(6);
