@@ -118,7 +118,7 @@ public final class RecordDigest {
       }
       ofFiles.add(Sha256.hex(ofFile));
       if (!State.of(file.path()).equals(states.get(i))) {
-        throw new IOException(file.name() + " has changed since it was read; open the season anew");
+        throw new IOException(file.name() + " has changed since it was read");
       }
     }
     return new Digests(Sha256.hex(digest), ofFiles);

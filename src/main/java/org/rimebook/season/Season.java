@@ -178,7 +178,12 @@ public record Season(
     try {
       digests.record();
     } catch (UncheckedIOException e) {
-      throw unread(folder, e.getCause());
+      throw new InputException(
+          Problem.inFile(
+              folder.toString(),
+              "what was read of it can't be told from what is there now: "
+                  + e.getCause().getMessage(),
+              "Open the season anew"));
     }
   }
 
