@@ -64,10 +64,10 @@ class PyramidProperties {
   @Property
   void everyColumnHoldsTheFirstLeastGreatestAndLastOfItsReadings(
       @ForAll long seed,
-      @ForAll @IntRange(max = 3000) int size,
+      @ForAll @IntRange(max = 9000) int size,
       @ForAll @IntRange(min = 1, max = 90) int width,
-      @ForAll @LongRange(min = 0, max = 9_000_000) long fromMs,
-      @ForAll @LongRange(min = 1, max = 20_000_000) long lengthMs) {
+      @ForAll @LongRange(min = 0, max = 40_000_000) long fromMs,
+      @ForAll @LongRange(min = 1, max = 70_000_000) long lengthMs) {
     Made series = Made.of(seed, size);
     Interval stretch = new Interval(fromMs, fromMs + lengthMs);
     Columns columns = new Columns(Pyramid.of(series));
